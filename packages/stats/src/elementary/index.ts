@@ -1,0 +1,11 @@
+export { cos } from './cos.ts';
+export { exp } from './exp.ts';
+export { log } from './log.ts';
+export { log10 } from './log10.ts';
+export { pow } from './pow.ts';
+export { requireWhole } from './require-whole.ts';
+export type { Range } from './require-within.ts';
+export { requireWithin } from './require-within.ts';
+export { sin } from './sin.ts';
+export type { StatsErrorCode } from './stats-error.ts';
+export { StatsError } from './stats-error.ts';
