@@ -1,0 +1,10 @@
+export { compressibilityIndex_pct, type BulkAndTapped } from './compressibility-index.ts';
+export type { CompressionLaw } from './compression-law.ts';
+export { densityAtPressure_g_per_mL } from './density-at-pressure.ts';
+export { flowGradeByIndex } from './flow-grade-by-index.ts';
+export type { FlowGrade } from './flow-scale.table.ts';
+export type { WallFriction } from './friction-exponent.ts';
+export { kawakitaSlope_per_MPa } from './kawakita-slope.ts';
+export { meanStress_frac } from './mean-stress.ts';
+export { pressureAtDensity_MPa } from './pressure-at-density.ts';
+export { transmittedStress_frac } from './transmitted-stress.ts';
