@@ -1,0 +1,1 @@
+export { domainErrorSentence, faultSentence } from './catalogue.ts';
