@@ -1,0 +1,11 @@
+export { bodyVolume_mm3, type BodyDimensions } from './body-volume.ts';
+export { capHeadroom } from './cap-headroom.ts';
+export type { Figure, InUnitOfKey } from './figure.ts';
+export { findShellSize } from './find-shell-size.ts';
+export { innerRadius_mm } from './inner-radius.ts';
+export { shellGeometry, type KnownGeometry, type ShellGeometry } from './shell-geometry.ts';
+export type { ShellRecord } from './shell-record.ts';
+export { SHELL_SIZE_NAMES, SHELL_SIZES, type ShellSizeName, type ShellSizeRecord } from './shell-sizes.table.ts';
+export { slugBetweenDomes, type ShellInside, type SlugFit } from './slug-between-domes.ts';
+export { slugFit, type SlugInShell } from './slug-fit.ts';
+export { slugGrade, type SlugGrade } from './slug-grade.ts';
