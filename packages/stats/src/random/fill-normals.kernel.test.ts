@@ -10,7 +10,7 @@ function plainNormal(stream: Stream): number {
     const first = nextWord(stream) | 0;
     const second = nextWord(stream);
     const layer = first & (LAYERS - 1);
-    const x = ((first >> 9) + (second + 0.5) / 4294967296) * (EDGES[layer]! / 4194304);
+    const x = ((first >> 9) + second / 4294967296) * (EDGES[layer]! / 4194304);
     if (Math.abs(x) < EDGES[layer + 1]!) return x;
     if (layer === 0) return x < 0 ? -plainTail(stream) : plainTail(stream);
     const height = HEIGHTS[layer]! + (HEIGHTS[layer + 1]! - HEIGHTS[layer]!) * nextUniform(stream);

@@ -5,6 +5,10 @@ import { EDGES, HEIGHTS, LAYERS, POSITION_SCALE, TAIL_START } from './ziggurat-t
 
 const LAYER_MASK = LAYERS - 1;
 const WORD_FRACTION = 1 / 4294967296;
+/** Copies of this module's own: the engine then knows their addresses while it compiles the loop. */
+const SCALE = POSITION_SCALE.slice();
+/** Below this distance a point of the layer lies under the curve for sure. */
+const SURE = EDGES.slice(1);
 
 /**
  * Fills an array with independent standard normal numbers (ziggurat, two words a number: 9 bits choose the layer, 55 the
@@ -18,54 +22,65 @@ const WORD_FRACTION = 1 / 4294967296;
  * @validity exact up to the rounding of the position to 55 bits
  */
 export function fillNormals(stream: Stream, target: Float64Array): void {
-  const state = stream.state;
-  const count = target.length;
   let k = 0;
-  while (k < count) {
-    // The state lives in locals and the loop holds no call; the 0.4 % of rare draws leave it and come back.
-    let s0 = state[0]!;
-    let s1 = state[1]!;
-    let s2 = state[2]!;
-    let s3 = state[3]!;
-    let first = 0;
-    let x = 0;
-    for (; k < count; k++) {
-      let sum = (s0 + s3) | 0;
-      let shifted = s1 << 9;
-      first = (((sum << 7) | (sum >>> 25)) + s0) | 0;
-      s2 ^= s0;
-      s3 ^= s1;
-      s1 ^= s2;
-      s0 ^= s3;
-      s2 ^= shifted;
-      s3 = (s3 << 11) | (s3 >>> 21);
-      sum = (s0 + s3) | 0;
-      shifted = s1 << 9;
-      const second = (((sum << 7) | (sum >>> 25)) + s0) >>> 0;
-      s2 ^= s0;
-      s3 ^= s1;
-      s1 ^= s2;
-      s0 ^= s3;
-      s2 ^= shifted;
-      s3 = (s3 << 11) | (s3 >>> 21);
-      const layer = first & LAYER_MASK;
-      x = ((first >> 9) + (second + 0.5) * WORD_FRACTION) * POSITION_SCALE[layer]!;
-      if (Math.abs(x) >= EDGES[layer + 1]!) break;
-      target[k] = x;
-    }
-    state[0] = s0;
-    state[1] = s1;
-    state[2] = s2;
-    state[3] = s3;
-    if (k < count) {
-      const settled = settle(stream, first & LAYER_MASK, x);
-      if (!Number.isNaN(settled)) target[k++] = settled;
-    }
+  while (k < target.length) {
+    k = fillSure(stream.state, target, k);
+    if (k === target.length) return;
+    const settled = settle(stream, target[k]!);
+    if (!Number.isNaN(settled)) target[k++] = settled;
   }
 }
 
+/** The layer of the last draw of `fillSure`, for `settle`. */
+let lastLayer = 0;
+
+/**
+ * Fills from index `from` on until a draw falls outside the sure part of its layer (1 in 120); that draw is left at the
+ * returned index. The state lives in locals and the loop holds no call.
+ */
+function fillSure(state: Int32Array, target: Float64Array, from: number): number {
+  let s0 = state[0]!;
+  let s1 = state[1]!;
+  let s2 = state[2]!;
+  let s3 = state[3]!;
+  let k = from;
+  for (; k < target.length; k++) {
+    let sum = (s0 + s3) | 0;
+    let shifted = s1 << 9;
+    const first = (((sum << 7) | (sum >>> 25)) + s0) | 0;
+    s2 ^= s0;
+    s3 ^= s1;
+    s1 ^= s2;
+    s0 ^= s3;
+    s2 ^= shifted;
+    s3 = (s3 << 11) | (s3 >>> 21);
+    sum = (s0 + s3) | 0;
+    shifted = s1 << 9;
+    const second = (((sum << 7) | (sum >>> 25)) + s0) >>> 0;
+    s2 ^= s0;
+    s3 ^= s1;
+    s1 ^= s2;
+    s0 ^= s3;
+    s2 ^= shifted;
+    s3 = (s3 << 11) | (s3 >>> 21);
+    const layer = first & LAYER_MASK;
+    const x = ((first >> 9) + second * WORD_FRACTION) * SCALE[layer]!;
+    target[k] = x;
+    if (Math.abs(x) >= SURE[layer]!) {
+      lastLayer = layer;
+      break;
+    }
+  }
+  state[0] = s0;
+  state[1] = s1;
+  state[2] = s2;
+  state[3] = s3;
+  return k;
+}
+
 /** A draw outside the sure part of its layer: from the tail, or kept with the chance the curve gives; NaN = draw anew. */
-function settle(stream: Stream, layer: number, x: number): number {
+function settle(stream: Stream, x: number): number {
+  const layer = lastLayer;
   if (layer === 0) {
     const beyond = tail(stream);
     return x < 0 ? -beyond : beyond;
