@@ -1,0 +1,2 @@
+export { ENTRIES, findEntry } from './find-entry.ts';
+export { ROOMS } from './rooms.ts';
