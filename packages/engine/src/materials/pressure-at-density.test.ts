@@ -58,7 +58,7 @@ describe('pressureAtDensity_MPa', () => {
     expect(pressureAtDensity_MPa(law, NaN)).toBeNaN();
   });
   test('limit: a law with NaN in it gives NaN', () => {
-    expect(pressureAtDensity_MPa({ ...kawakita, a_frac: NaN } as CompressionLaw, 0.8)).toBeNaN();
-    expect(pressureAtDensity_MPa({ ...walker, slope_pct: NaN } as CompressionLaw, 0.8)).toBeNaN();
+    expect(pressureAtDensity_MPa({ ...kawakita, a_frac: NaN }, 0.8)).toBeNaN();
+    expect(pressureAtDensity_MPa({ ...walker, slope_pct: NaN }, 0.8)).toBeNaN();
   });
 });
