@@ -1,0 +1,10 @@
+export { chiSquareCdf } from './chi-square-cdf.ts';
+export { chiSquareSurvival } from './chi-square-survival.ts';
+export type { ChiSquareInput } from './chi-square-tails.ts';
+export type { QuadratureRule } from './gauss-legendre.ts';
+export { gaussLegendre } from './gauss-legendre.ts';
+export { logNormalFromMeanAndSd } from './log-normal-from-mean-and-sd.ts';
+export { normalCdf } from './normal-cdf.ts';
+export { normalNodes } from './normal-nodes.ts';
+export { normalQuantile } from './normal-quantile.ts';
+export { normalSurvival } from './normal-survival.ts';
