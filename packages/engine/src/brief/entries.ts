@@ -10,18 +10,40 @@ const CLAIM = {
   above: 0,
 } as const satisfies NumberField;
 const FACTOR = {
-  ...{ key: 'saltFactor_ratio', title: 'mass weighed per mass claimed (salt over base)', kind: 'number' },
-  ...{ unit: '1', above: 0, max: 10, optional: true },
+  key: 'saltFactor_ratio',
+  title: 'mass weighed per mass claimed (salt over base)',
+  kind: 'number',
+  unit: '1',
+  above: 0,
+  max: 10,
+  optional: true,
 } as const satisfies NumberField;
 const ASSAY = {
-  ...{ key: 'assayAnhydrous_pct', title: 'assay, anhydrous basis', kind: 'number' },
-  ...{ unit: '%', above: 0, max: 110, optional: true },
+  key: 'assayAnhydrous_pct',
+  title: 'assay, anhydrous basis',
+  kind: 'number',
+  unit: '%',
+  above: 0,
+  max: 110,
+  optional: true,
 } as const satisfies NumberField;
 const WATER = {
-  ...{ key: 'water_pct', title: 'water, wet basis', kind: 'number', unit: '%', min: 0, below: 100, optional: true },
+  key: 'water_pct',
+  title: 'water, wet basis',
+  kind: 'number',
+  unit: '%',
+  min: 0,
+  below: 100,
+  optional: true,
 } as const satisfies NumberField;
 const OVERAGE = {
-  ...{ key: 'overage_pct', title: 'overage', kind: 'number', unit: '%', min: 0, max: 100, optional: true },
+  key: 'overage_pct',
+  title: 'overage',
+  kind: 'number',
+  unit: '%',
+  min: 0,
+  max: 100,
+  optional: true,
 } as const satisfies NumberField;
 const FILL = {
   key: 'fill_mg',
@@ -31,8 +53,12 @@ const FILL = {
   above: 0,
 } as const satisfies NumberField;
 const LOAD = {
-  ...{ key: 'blendLoad_pct', title: 'pure anhydrous substance per mass of blend', kind: 'number' },
-  ...{ unit: '%', above: 0, max: 100 },
+  key: 'blendLoad_pct',
+  title: 'pure anhydrous substance per mass of blend',
+  kind: 'number',
+  unit: '%',
+  above: 0,
+  max: 100,
 } as const satisfies NumberField;
 const SOURCE = { text: 'pharmacy arithmetic (mass balance)', read: 'common practice, no source' } as const;
 

@@ -8,3 +8,5 @@ export { kawakitaSlope_per_MPa } from './kawakita-slope.ts';
 export { meanStress_frac } from './mean-stress.ts';
 export { pressureAtDensity_MPa } from './pressure-at-density.ts';
 export { transmittedStress_frac } from './transmitted-stress.ts';
+export { completedPowder } from './completed-powder.ts';
+export type { CompressionKnowledge, Powder, PowderFacts } from './powder.ts';

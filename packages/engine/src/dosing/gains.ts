@@ -1,0 +1,117 @@
+import type { Adjuster, DosingContext, DosingMethod, ParameterValues, PartSwap, Settings } from './dosing.ts';
+import { parameterDraws } from './parameter-draws.ts';
+import { valuesAtMeans } from './parameter-values.ts';
+import { sampleQuantile } from './sample-quantile.ts';
+
+/** What one turn of an adjuster does to the mass. */
+export interface SettingGain {
+  readonly key: string;
+  readonly step_mm: number;
+  /** Central difference over one step of the machine, per step: median and central 90 % over what is not known. */
+  readonly median_mg_per_step: number;
+  readonly low90_mg_per_step: number;
+  readonly high90_mg_per_step: number;
+  /** Share of the draws in which a part works in another regime than at the means. */
+  readonly otherRegime_frac: number;
+}
+
+/** What the next part in stock does to the mass. */
+export interface PartGain {
+  readonly slot: string;
+  readonly from: string;
+  readonly to: string;
+  /** At the same depths, pins zeroed again. */
+  readonly change_mg: number;
+  /** With the readings of the working pins left as they are, where that moves them; a flush pin set flush again. */
+  readonly changeWorkingKept_mg: number;
+  /** With every reading left, that of the flush pin too. */
+  readonly changeAllKept_mg: number;
+}
+
+export interface Gains {
+  readonly settings: readonly SettingGain[];
+  readonly parts: readonly PartGain[];
+}
+
+interface GainInput {
+  readonly method: DosingMethod;
+  readonly context: DosingContext;
+  readonly settings: Settings;
+  readonly seed: number;
+}
+
+/**
+ * Milligrams per step of every adjuster that works, and per next part in stock.
+ *
+ * @param input - method, context, settings and the seed of the draws
+ * @returns gains of settings (a flush pin has none) and of the neighbouring parts
+ * @throws DomainError as the method's own evaluation
+ * @source central difference over +-1 machine step under the draws of the interval; this project's choice
+ * @validity at these settings; across the change from stop to spring the gain drops at once
+ */
+export function gains(input: GainInput): Gains {
+  const { method, context, settings, seed } = input;
+  const parameters = method.parameters(context, settings);
+  const draws = parameterDraws(parameters, seed);
+  const evaluate = method.evaluator(context, settings);
+  const regime = evaluate(valuesAtMeans(parameters)).regime;
+  const otherRegime_frac = draws.filter((values) => evaluate(values).regime !== regime).length / draws.length;
+  const adjusters = method.adjusters(context, settings);
+  return {
+    settings: adjusters.flatMap((adjuster) =>
+      adjuster.kind === 'setting' && !adjuster.isIdle
+        ? [settingGain(input, { adjuster, draws, otherRegime_frac })]
+        : [],
+    ),
+    parts: adjusters.flatMap((adjuster) => (adjuster.kind === 'part' ? partGains(input, adjuster) : [])),
+  };
+}
+
+function settingGain(
+  { method, context, settings }: GainInput,
+  of: { adjuster: Extract<Adjuster, { kind: 'setting' }>; draws: readonly ParameterValues[]; otherRegime_frac: number },
+): SettingGain {
+  const { key, step_mm, machineRange } = of.adjuster;
+  const at_mm = settings.values[key] ?? NaN;
+  const [low_mm, high_mm] = [
+    Math.max(machineRange.min_mm, at_mm - step_mm),
+    Math.min(machineRange.max_mm, at_mm + step_mm),
+  ];
+  const moved = (depth_mm: number) =>
+    method.evaluator(context, { ...settings, values: { ...settings.values, [key]: depth_mm } });
+  const [low, high] = [moved(low_mm), moved(high_mm)];
+  const steps = (high_mm - low_mm) / step_mm;
+  const perStep_mg = Float64Array.from(
+    of.draws,
+    (values) => (high(values).mass_mg - low(values).mass_mg) / steps,
+  ).sort();
+  return {
+    key,
+    step_mm,
+    median_mg_per_step: sampleQuantile(perStep_mg, 0.5),
+    low90_mg_per_step: sampleQuantile(perStep_mg, 0.05),
+    high90_mg_per_step: sampleQuantile(perStep_mg, 0.95),
+    otherRegime_frac: of.otherRegime_frac,
+  };
+}
+
+function partGains(
+  { method, context, settings }: GainInput,
+  adjuster: Extract<Adjuster, { kind: 'part' }>,
+): readonly PartGain[] {
+  const { slot, inStock } = adjuster;
+  const at = inStock.findIndex(({ number }) => number === settings.parts[slot]);
+  const from = inStock[at]?.number ?? '';
+  const mass_mg = (changed: Settings): number => {
+    const values = valuesAtMeans(method.parameters(context, changed));
+    return method.evaluator(context, changed)(values).mass_mg;
+  };
+  const now_mg = mass_mg(settings);
+  return [inStock[at - 1], inStock[at + 1]].flatMap((neighbour) => {
+    if (!neighbour) return [];
+    const change_mg = (readingsKept: PartSwap['readingsKept']): number =>
+      mass_mg(method.withPart(context, settings, { slot, number: neighbour.number, readingsKept })) - now_mg;
+    const kept = { changeWorkingKept_mg: change_mg('working'), changeAllKept_mg: change_mg('all') };
+    return [{ slot, from, to: neighbour.number, change_mg: change_mg('none'), ...kept }];
+  });
+}

@@ -1,0 +1,54 @@
+import { discsFor, springSets, type Range_mm } from '#fillers';
+import type { Adjuster, DosingContext, Settings } from '../dosing.ts';
+import { DISC_SLOT, pinKey, SPRING_SLOT } from './keys.ts';
+
+/**
+ * What a person can turn or swap on a filler with a measuring disc: the depth of every pin, the disc, the springs.
+ *
+ * @param context - filler and shell
+ * @param settings - present depths; a pin at 0 is flush and idle
+ * @returns pins in station order, then the disc and the spring set
+ * @throws nothing
+ * @source the filler's own data
+ */
+export function adjusters(context: DosingContext, settings: Settings): readonly Adjuster[] {
+  const { filler, shell } = context;
+  const pins = filler.pins.scales.map(({ station, step_division, pitch_mm_per_division }): Adjuster => {
+    const key = pinKey(station);
+    return {
+      kind: 'setting',
+      key,
+      machineRange: filler.pins.machineRange,
+      validatedRange: validatedDepths(context),
+      step_mm: step_division * pitch_mm_per_division,
+      isIdle: settings.values[key] === 0,
+    };
+  });
+  const stock = (
+    parts: readonly { number: string; mounted?: true }[],
+  ): Extract<Adjuster, { kind: 'part' }>['inStock'] =>
+    parts.map(({ number, mounted }) => ({ number, isMounted: mounted ?? false }));
+  return [
+    ...pins,
+    { kind: 'part', slot: DISC_SLOT, inStock: stock(discsFor(filler, shell.size)) },
+    { kind: 'part', slot: SPRING_SLOT, inStock: stock(springSets(filler)) },
+  ];
+}
+
+/**
+ * The range of pin depths validated for this product: the filler's own, narrowed by the brief's.
+ *
+ * @param context - filler and the product's validated ranges (`pinDepth`)
+ * @returns range of depths, mm
+ * @throws nothing
+ * @source the filler's and the brief's own data
+ */
+export function validatedDepths({ filler, validated }: DosingContext): Range_mm {
+  const ranges = [filler.pins.machineRange, filler.pins.validatedRange, validated?.['pinDepth']].filter(
+    (range) => range !== undefined,
+  );
+  return {
+    min_mm: Math.max(...ranges.map((range) => range.min_mm)),
+    max_mm: Math.min(...ranges.map((range) => range.max_mm)),
+  };
+}

@@ -1,0 +1,231 @@
+import { defineEntry, type Entry, type NumberField } from '#catalogue';
+import { boreArea_mm2 } from './bore-area.ts';
+import { discRecurrence_mg } from './disc-recurrence.ts';
+import { tampStations } from './tamp-stations.ts';
+
+const FEED = {
+  key: 'feedDensity_g_per_mL',
+  title: 'feed density in the bed',
+  kind: 'number',
+  unit: 'g/mL',
+  above: 0,
+  max: 5,
+} as const satisfies NumberField;
+const BORE = {
+  key: 'boreDiameter_mm',
+  title: 'bore diameter',
+  kind: 'number',
+  unit: 'mm',
+  above: 0,
+  max: 30,
+} as const satisfies NumberField;
+const HEIGHT = {
+  key: 'discHeight_mm',
+  title: 'disc height',
+  kind: 'number',
+  unit: 'mm',
+  above: 0,
+  max: 60,
+} as const satisfies NumberField;
+const REFILL = {
+  key: 'refill_ratio',
+  title: 'refill factor',
+  kind: 'number',
+  unit: '1',
+  min: 0,
+  max: 3,
+} as const satisfies NumberField;
+const PRELOAD = {
+  key: 'preload_N',
+  title: 'spring preload',
+  kind: 'number',
+  unit: 'N',
+  min: 0,
+  max: 2000,
+} as const satisfies NumberField;
+const RATE = {
+  key: 'rate_N_per_mm',
+  title: 'spring rate',
+  kind: 'number',
+  unit: 'N/mm',
+  min: 0,
+  max: 1000,
+} as const satisfies NumberField;
+const STATIONS = { min: 1, max: 12 } as const;
+const DEPTHS = {
+  key: 'depths_mm',
+  title: 'pin depth at the stop, below the disc top',
+  kind: 'number',
+  unit: 'mm',
+  min: 0,
+  max: 60,
+  list: STATIONS,
+} as const satisfies NumberField;
+const MASSES = { min: 1, max: 13 } as const;
+
+const GEOMETRY = {
+  text: 'geometric stepwise-fill model of tamping discs; no published worked example found',
+  read: 'geometry',
+} as const;
+const FROM_BELOW = 'Pins store penetration below the disc top face: scale signs differ between machines and texts.';
+
+const geometric: readonly Entry[] = [
+  defineEntry({
+    id: 'dosing.disc-height',
+    title: 'Disc height for a slug mass and density',
+    equation: 'H = \\frac{W}{\\rho\\,\\pi D^2/4}',
+    inputs: [
+      { key: 'slugMass_mg', title: 'slug mass', kind: 'number', unit: 'mg', above: 0 },
+      { key: 'slugDensity_g_per_mL', title: 'mean slug density', kind: 'number', unit: 'g/mL', above: 0, max: 5 },
+      BORE,
+    ],
+    outputs: [{ key: 'discHeight_mm', title: 'disc height', kind: 'number', unit: 'mm' }],
+    sources: [GEOMETRY],
+    validity: 'A first height; discs come in steps, choose the one that leaves the pins inside their range.',
+    restsOn: 'the slug density, which depends on the pins: see dosing.disc-stations',
+    compute: ({ slugMass_mg, slugDensity_g_per_mL, boreDiameter_mm }) => ({
+      discHeight_mm: slugMass_mg / (slugDensity_g_per_mL * boreArea_mm2(boreDiameter_mm)),
+    }),
+  }),
+  defineEntry({
+    id: 'dosing.disc-recurrence',
+    title: 'Mass in the bore after each station, all pins on their stops',
+    equation: 'm_0 = \\rho_0 A H,\\quad m_k = m_{k-1} + f_k\\,\\rho_0 A\\,p_k',
+    inputs: [FEED, BORE, HEIGHT, DEPTHS, { ...REFILL, key: 'refills_ratio', list: STATIONS }],
+    outputs: [
+      {
+        key: 'masses_mg',
+        title: 'mass before the first tamp and after each refill',
+        kind: 'number',
+        unit: 'mg',
+        list: MASSES,
+      },
+    ],
+    sources: [GEOMETRY],
+    validity: `Only while no spring yields; a flush last pin adds nothing. ${FROM_BELOW}`,
+    restsOn: 'geometry, the feed density in the bowl and the refill factors',
+    compute: (inputs) => ({ masses_mg: discRecurrence_mg(inputs) }),
+  }),
+  defineEntry({
+    id: 'dosing.disc-pin-gain',
+    title: 'Mass per millimetre of a pin on its stop',
+    equation: '\\frac{dW}{dp} = f\\,\\rho_0 A',
+    inputs: [FEED, BORE, REFILL],
+    outputs: [{ key: 'gain_mg_per_mm', title: 'mass per mm of pin depth', kind: 'number', unit: 'mg/mm' }],
+    sources: [GEOMETRY],
+    validity: 'Pins on their stops. On spring the gain drops to about 0 and disc and spring rule.',
+    restsOn: 'feed density and refill factor, which weights at one pin setting cannot tell apart',
+    compute: ({ feedDensity_g_per_mL, boreDiameter_mm, refill_ratio }) => ({
+      gain_mg_per_mm: refill_ratio * feedDensity_g_per_mL * boreArea_mm2(boreDiameter_mm),
+    }),
+  }),
+];
+
+const forces: readonly Entry[] = [
+  defineEntry({
+    id: 'dosing.tamp-pressure',
+    title: 'Pressure of a force on a bore',
+    equation: 'P = \\frac{F}{\\pi D^2/4}',
+    inputs: [{ key: 'forces_N', title: 'force', kind: 'number', unit: 'N', min: 0, list: { min: 1, max: 100 } }, BORE],
+    outputs: [{ key: 'pressures_MPa', title: 'pressure', kind: 'number', unit: 'MPa', list: { min: 1, max: 100 } }],
+    sources: [{ text: 'definition of pressure', read: 'geometry' }],
+    validity: 'Slugs see 0.7 to 7 MPa, tablets a thousand times more: constants from tabletting do not carry over.',
+    restsOn: 'geometry',
+    compute: ({ forces_N, boreDiameter_mm }) => ({
+      pressures_MPa: forces_N.map((force_N) => force_N / boreArea_mm2(boreDiameter_mm)),
+    }),
+  }),
+  defineEntry({
+    id: 'dosing.spring-force',
+    title: 'Force of a preloaded pin spring',
+    equation: 'F = F_0 + k\\,(x_{set} - x)',
+    inputs: [
+      PRELOAD,
+      RATE,
+      {
+        key: 'compression_mm',
+        title: 'compression of the spring beyond its preload',
+        kind: 'number',
+        unit: 'mm',
+        min: 0,
+        max: 60,
+      },
+    ],
+    outputs: [{ key: 'force_N', title: 'force', kind: 'number', unit: 'N' }],
+    sources: [{ text: 'linear spring law', read: 'geometry' }],
+    validity: 'Linear part of the spring; a stronger spring changes slug strength more than weight.',
+    restsOn: 'preload and rate of the spring set, measured on a balance',
+    compute: ({ preload_N, rate_N_per_mm, compression_mm }) => ({
+      force_N: preload_N + rate_N_per_mm * compression_mm,
+    }),
+  }),
+];
+
+const LIST_OF_STATIONS = { list: STATIONS } as const;
+
+const stations = defineEntry({
+  id: 'dosing.disc-stations',
+  title: 'Measuring disc with spring plungers, station by station',
+  equation:
+    'A\\,P\\!\\left(\\tfrac{M}{A(H-x_k)}\\right) = F_0 + k_s(p_k - x_k)\\ \\text{or}\\ x_k = p_k,\\quad M = m_{k-1}+c_k,\\quad m_k = M + f\\,\\rho_0 A\\,x_k',
+  inputs: [
+    FEED,
+    BORE,
+    HEIGHT,
+    DEPTHS,
+    REFILL,
+    { key: 'captured_mg', title: 'powder dragged in per tamp', kind: 'number', unit: 'mg', min: 0, optional: true },
+    { key: 'a_frac', title: 'Kawakita a: greatest volume reduction', kind: 'number', unit: '1', above: 0, below: 1 },
+    { key: 'b_per_MPa', title: 'Kawakita b', kind: 'number', unit: '1/MPa', above: 0 },
+    {
+      key: 'initialDensity_g_per_mL',
+      title: 'packing from which a and b were fitted',
+      kind: 'number',
+      unit: 'g/mL',
+      above: 0,
+      max: 5,
+    },
+    PRELOAD,
+    RATE,
+    {
+      key: 'isRefilledAfterLastPin',
+      title: 'powder between the last pin and the scraper',
+      kind: 'flag',
+      optional: true,
+    },
+  ],
+  outputs: [
+    { key: 'masses_mg', title: 'mass when each station is left', kind: 'number', unit: 'mg', ...LIST_OF_STATIONS },
+    { key: 'reached_mm', title: 'depth really reached', kind: 'number', unit: 'mm', ...LIST_OF_STATIONS },
+    { key: 'regimes', title: 'on stop, on spring, limited or flush', kind: 'text', ...LIST_OF_STATIONS },
+    { key: 'forces_N', title: 'force on the pin, 0 when flush', kind: 'number', unit: 'N', ...LIST_OF_STATIONS },
+    { key: 'slugDensity_g_per_mL', title: 'mean density over the disc height', kind: 'number', unit: 'g/mL' },
+  ],
+  sources: [GEOMETRY, { text: 'Kawakita & Luedde, Powder Technology 4 (1971) 61', read: 'from memory' }],
+  validity: `One refill factor for all stations; the compression law belongs to a die of this bore and to its starting packing. ${FROM_BELOW}`,
+  restsOn: 'feed density, refill factor, compression law and springs: each with its own interval',
+  compute: (inputs) => {
+    const {
+      boreDiameter_mm,
+      a_frac,
+      b_per_MPa,
+      initialDensity_g_per_mL,
+      captured_mg = 0,
+      isRefilledAfterLastPin = true,
+    } = inputs;
+    const law = { kind: 'kawakita', a_frac, b_per_MPa, initialDensity_g_per_mL } as const;
+    const area_mm2 = boreArea_mm2(boreDiameter_mm);
+    const trace = tampStations({ ...inputs, boreArea_mm2: area_mm2, captured_mg, law, isRefilledAfterLastPin });
+    const last_mg = trace.at(-1)?.mass_mg ?? NaN;
+    return {
+      masses_mg: trace.map((station) => station.mass_mg),
+      reached_mm: trace.map((station) => station.reached_mm),
+      regimes: trace.map((station) => station.regime),
+      forces_N: trace.map((station) => station.force_N ?? 0),
+      slugDensity_g_per_mL: last_mg / (area_mm2 * inputs.discHeight_mm),
+    };
+  },
+});
+
+/** Catalogue entries of the measuring disc. */
+export const entries: readonly Entry[] = [...geometric, ...forces, stations];

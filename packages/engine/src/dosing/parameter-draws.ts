@@ -1,0 +1,30 @@
+import { normalQuantile } from '@fillwright/stats/distributions';
+import { fillQuasiRandom } from '@fillwright/stats/random';
+import type { Parameter, ParameterValues } from './dosing.ts';
+import { parameterValue } from './parameter-values.ts';
+
+/** Draws of every interval and gain. */
+export const DRAW_COUNT = 512;
+
+/**
+ * The fixed quasi-random draws of the parameters that intervals and gains share.
+ *
+ * @param parameters - parameters with priors
+ * @param seed - shifts the sequence
+ * @returns 512 sets of values by key
+ * @throws DomainError "not-a-number" (a prior without a finite sd)
+ * @source Sobol sequence of room `random` of stats
+ */
+export function parameterDraws(parameters: readonly Parameter[], seed: number): readonly ParameterValues[] {
+  const dimensions = parameters.length;
+  const points = new Float64Array(DRAW_COUNT * dimensions);
+  fillQuasiRandom(points, { dimensions, seed });
+  return Array.from({ length: DRAW_COUNT }, (_, draw) =>
+    Object.fromEntries(
+      parameters.map((parameter, j) => [
+        parameter.key,
+        parameterValue(parameter, normalQuantile(points[draw * dimensions + j] ?? 0.5)),
+      ]),
+    ),
+  );
+}

@@ -1,0 +1,43 @@
+import { standardUncertainty } from '#quantity';
+import type { Parameter, ParameterValues } from './dosing.ts';
+
+/** Mean of |z| of a standard normal, sqrt(2 / pi). */
+const HALF_NORMAL_MEAN = Math.sqrt(2 / Math.PI);
+
+/**
+ * Value of a parameter z standard deviations from its mean (for a half-normal one: the scale times |z|).
+ *
+ * @param parameter - the parameter with its prior
+ * @param z - standard normal coordinate
+ * @returns value in the unit of the parameter's key, cut to its bounds
+ * @throws DomainError "not-a-number" (a prior without a finite sd)
+ * @source definition of the normal and half-normal distribution
+ */
+export function parameterValue(parameter: Parameter, z: StandardCoordinate): InUnitOfKey {
+  const { prior, shape, lowest = -Infinity, highest = Infinity } = parameter;
+  const sd = standardUncertainty(prior);
+  const value = shape === 'half-normal' ? prior.mean + sd * Math.abs(z) : prior.mean + sd * z;
+  return Math.min(highest, Math.max(lowest, value));
+}
+
+/**
+ * All parameters at their prior means, with values given by the caller in their place.
+ *
+ * @param parameters - the parameters
+ * @param given - values by key that replace the means
+ * @returns values by key
+ * @throws DomainError "not-a-number" (a prior without a finite sd)
+ * @source none: bookkeeping
+ */
+export function valuesAtMeans(parameters: readonly Parameter[], given: ParameterValues = {}): ParameterValues {
+  const means = parameters.map((parameter) => [
+    parameter.key,
+    parameterValue(parameter, parameter.shape === 'half-normal' ? HALF_NORMAL_MEAN : 0),
+  ]);
+  return { ...Object.fromEntries(means), ...given };
+}
+
+/** A number of standard deviations. */
+type StandardCoordinate = number;
+/** A number in the unit of the key it belongs to. */
+type InUnitOfKey = number;
