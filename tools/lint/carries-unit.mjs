@@ -7,7 +7,7 @@ const SUFFIX = new RegExp(`^(?:[a-z][A-Za-z0-9]*|[A-Z][A-Z0-9_]*)_(?:${UNIT}|per
 const COUNT = /^n[A-Z]|^counts?$|Counts?$|(?:^|_)COUNT$/;
 const PLACE = /^(?:index|line|column|station|bore|carrier|group)$|Index$/;
 /** Names of numbers that have the unit of something else, or none. */
-const FREE = new Set(['mean', 'sd', 'n', 'quantity', 'seed', 'version']);
+const FREE = new Set(['mean', 'sd', 'n', 'abs', 'rel', 'quantity', 'seed', 'version']);
 
 /** Whether a name of a number says its unit: suffix = unit(_per_unit)* or per_unit(_per_unit)*, in exact SI spelling. */
 export function carriesUnit(name) {
