@@ -15,8 +15,6 @@ import { requireWithin } from './require-within.ts';
 export function flowFunctionGrade(flowFunction_ratio: number): FlowFunctionGrade {
   requireWithin({ flowFunction_ratio }, { above: 0 });
   if (flowFunction_ratio === 1) return 'very cohesive';
-  const band = FLOW_FUNCTION_SCALE.find(
-    ({ upper_ratio }) => upper_ratio === undefined || flowFunction_ratio <= upper_ratio,
-  );
-  return band?.grade ?? 'free-flowing';
+  return FLOW_FUNCTION_SCALE.find(({ upper_ratio }) => upper_ratio === undefined || flowFunction_ratio <= upper_ratio)!
+    .grade;
 }

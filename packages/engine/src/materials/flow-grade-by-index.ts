@@ -17,9 +17,8 @@ const ROUNDING_pct = 1e-9;
  */
 export function flowGradeByIndex(compressibilityIndex_pct: number): FlowGrade {
   requireWithin({ compressibilityIndex_pct }, { min: 0, below: 100 });
-  const band = FLOW_SCALE.find(
+  return FLOW_SCALE.find(
     ({ compressibilityIndexUpper_pct: upper }) =>
       upper === undefined || compressibilityIndex_pct <= upper + ROUNDING_pct,
-  );
-  return band?.grade ?? 'very, very poor';
+  )!.grade;
 }

@@ -15,6 +15,6 @@ import { requireWithin } from './require-within.ts';
  */
 export function flowGradeByRepose(repose_deg: number): FlowGrade {
   requireWithin({ repose_deg }, { above: 0, below: 90 });
-  const band = FLOW_SCALE.find(({ reposeUpper_deg }) => reposeUpper_deg === undefined || repose_deg <= reposeUpper_deg);
-  return band?.grade ?? 'very, very poor';
+  return FLOW_SCALE.find(({ reposeUpper_deg }) => reposeUpper_deg === undefined || repose_deg <= reposeUpper_deg)!
+    .grade;
 }

@@ -23,8 +23,10 @@ export function siloStress_Pa(input: SiloColumn & { readonly depth_m: number }):
   requireWithin({ density_kg_per_m3, diameter_m, gravity_m_per_s2 }, { above: 0 });
   requireWithin({ depth_m }, { min: 0 });
   const carried_frac = meanStress_frac({
-    ...{ wallFriction_ratio, lateralStress_ratio },
-    ...{ length_mm: 1000 * depth_m, diameter_mm: 1000 * diameter_m },
+    wallFriction_ratio,
+    lateralStress_ratio,
+    length_mm: 1000 * depth_m,
+    diameter_mm: 1000 * diameter_m,
   });
   return density_kg_per_m3 * gravity_m_per_s2 * depth_m * carried_frac;
 }

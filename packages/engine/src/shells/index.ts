@@ -1,11 +1,18 @@
+export { apparentWallDensity_g_per_mL } from './apparent-wall-density.ts';
 export { bodyVolume_mm3, type BodyDimensions } from './body-volume.ts';
 export { capHeadroom } from './cap-headroom.ts';
+export { diametralClearance_mm } from './diametral-clearance.ts';
+export { entries } from './entries.ts';
 export type { Figure, InUnitOfKey } from './figure.ts';
 export { findShellSize } from './find-shell-size.ts';
 export { innerRadius_mm } from './inner-radius.ts';
+export { overlap_mm } from './overlap.ts';
 export { shellGeometry, type KnownGeometry, type ShellGeometry } from './shell-geometry.ts';
 export type { ShellRecord } from './shell-record.ts';
 export { SHELL_SIZE_NAMES, SHELL_SIZES, type ShellSizeName, type ShellSizeRecord } from './shell-sizes.table.ts';
 export { slugBetweenDomes, type ShellInside, type SlugFit } from './slug-between-domes.ts';
 export { slugFit, type SlugInShell } from './slug-fit.ts';
 export { slugGrade, type SlugGrade } from './slug-grade.ts';
+export { UNIVERSITY_VOLUMES } from './university-volumes.table.ts';
+export { SHELL_MATERIALS, WATER_LIMITS, type ShellMaterial } from './water-limits.table.ts';
+export { waterTransferred_mg } from './water-transferred.ts';
