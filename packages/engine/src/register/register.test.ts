@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Field } from '#catalogue';
+import type { Field, NumberField } from '#catalogue';
 import { ENTRIES, findEntry } from './find-entry.ts';
 import { ROOMS } from './rooms.ts';
 
@@ -20,6 +20,15 @@ function deep(fields: readonly Field[]): Field[] {
 const FIELDS = ENTRIES.flatMap(({ id, inputs, outputs }) =>
   [...deep(inputs), ...deep(outputs)].map((field) => ({ name: `${id} ${field.key}`, field })),
 );
+
+/** Unit as the key says, at most one bound on either side, the lower one below the upper one. */
+function checkNumber({ key, unit, min, above, max, below }: NumberField): void {
+  expect(unit).toBe(unitOf(key));
+  expect(min === undefined || above === undefined).toBe(true);
+  expect(max === undefined || below === undefined).toBe(true);
+  for (const bound of [min, above, max, below]) expect(bound === undefined || Number.isFinite(bound)).toBe(true);
+  expect(min ?? above ?? -Infinity).toBeLessThan(max ?? below ?? Infinity);
+}
 
 describe('ROOMS', () => {
   test.each(Object.entries(ROOMS))('property: every id of %s starts with the name of its room', (room, entries) => {
@@ -48,15 +57,7 @@ describe('ENTRIES', () => {
   });
   test.each(FIELDS)('property: $name has the unit, range, choices and length that its kind asks for', ({ field }) => {
     if (field.list) expect(field.list.min).toBeLessThanOrEqual(field.list.max);
-    if (field.kind === 'number' || field.kind === 'integer') {
-      expect(field.unit).toBe(unitOf(field.key));
-      const { min, above, max, below } = field;
-      expect(min === undefined || above === undefined).toBe(true);
-      expect(max === undefined || below === undefined).toBe(true);
-      for (const bound of [min, above, max, below]) expect(bound === undefined || Number.isFinite(bound)).toBe(true);
-      const [low, high] = [min ?? above, max ?? below];
-      if (low !== undefined && high !== undefined) expect(low).toBeLessThan(high);
-    }
+    if (field.kind === 'number' || field.kind === 'integer') checkNumber(field);
     if (field.kind === 'choice') {
       expect(field.choices.length).toBeGreaterThan(0);
       expect(new Set(field.choices).size).toBe(field.choices.length);

@@ -1,0 +1,14 @@
+import type { Streams } from './streams.ts';
+
+interface Command {
+  readonly summary: string;
+  /** Loads only what the command needs; returns the exit code. */
+  readonly load: () => Promise<{ run: (args: readonly string[], streams: Streams) => Promise<number> }>;
+}
+
+/** Every command by name: one line each. `help` is not among them because it reads this list. */
+export const COMMANDS: Readonly<Record<string, Command>> = {
+  methods: { summary: 'list the methods, or show one of them', load: () => import('./commands/methods.ts') },
+  compute: { summary: 'compute one method from its inputs', load: () => import('./commands/compute.ts') },
+  verify: { summary: 'recompute check values and report', load: () => import('./commands/verify.ts') },
+};

@@ -1,0 +1,57 @@
+import { checkValues, type Entry, type Field, type InputFault } from '@fillwright/engine/catalogue';
+import { flagOf } from './flag-of.ts';
+
+const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+/**
+ * Turns the texts behind flags into the inputs of a method and checks all of them.
+ *
+ * @param entry - the method
+ * @param texts - texts by flag
+ * @returns the inputs by key, and everything that is wrong with them, under the names of the flags
+ */
+export function readInputs(
+  entry: Entry,
+  texts: ReadonlyMap<string, readonly string[]>,
+): { readonly inputs: Readonly<Record<string, unknown>>; readonly faults: readonly InputFault[] } {
+  const given = entry.inputs.flatMap((field) => {
+    const list = texts.get(flagOf(field.key));
+    if (list === undefined) return [];
+    const values = list.map((text) => readText(field, text));
+    return [{ field, list, value: field.list ? values : values[0] }];
+  });
+  const inputs = Object.fromEntries(given.map(({ field, value }) => [field.key, value]));
+  const commas = given.flatMap(({ field, list }) =>
+    list.filter((text) => hasComma(field, text)).map((text) => comma(field, text)),
+  );
+  const others = checkValues(entry.inputs, inputs).map((fault) => ({ ...fault, field: flagIn(fault.field) }));
+  const isToldAlready = (fault: InputFault): boolean => commas.some(({ value }) => value === fault.value);
+  return { inputs, faults: [...commas, ...others.filter((fault) => !isToldAlready(fault))] };
+}
+
+/** A text that does not read as its kind stays a text, so that the check refuses it. */
+function readText(field: Field, text: string): unknown {
+  switch (field.kind) {
+    case 'number':
+    case 'integer':
+      return NUMBER.test(text) ? Number(text) : text;
+    case 'flag':
+      return text === 'true' ? true : text === 'false' ? false : text;
+    default:
+      return text;
+  }
+}
+
+function hasComma(field: Field, text: string): boolean {
+  return (field.kind === 'number' || field.kind === 'integer') && /^[+-]?\d*,\d+$/.test(text);
+}
+
+function comma(field: Field, value: string): InputFault {
+  return { code: 'decimal-comma', field: `--${flagOf(field.key)}`, value };
+}
+
+/** `forces_N.2` -> `--forces_N (value 3)`. */
+function flagIn(path: string): string {
+  const [key = '', index] = path.split('.');
+  return `--${flagOf(key)}${index === undefined ? '' : ` (value ${Number(index) + 1})`}`;
+}

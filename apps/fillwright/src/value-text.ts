@@ -1,0 +1,19 @@
+import { METHOD_WORDS } from '@fillwright/words/en';
+import { quantityForTerminal } from '@fillwright/words/numbers';
+
+const FORMAT = { upToSignificantDigits: 10 } as const;
+
+/**
+ * A value of an input or output as the terminal prints it; the items of a list stand between semicolons.
+ *
+ * @param value - of any kind; absent values are printed as such
+ * @param unit - as the catalogue spells it; `1` for none
+ * @returns text with the unit, `cannot tell` for what is no finite number
+ */
+export function valueText(value: unknown, unit = '1'): string {
+  if (value === undefined || value === null) return METHOD_WORDS.absent;
+  if (typeof value === 'number') return quantityForTerminal(value, unit, FORMAT);
+  if (Array.isArray(value))
+    return value.map((item) => valueText(item)).join('; ') + (unit === '1' || value.length === 0 ? '' : ` ${unit}`);
+  return typeof value === 'string' ? value : JSON.stringify(value);
+}

@@ -1,0 +1,70 @@
+/** What the program says about itself: its help, and what is wrong with a command line. */
+
+export const USAGE = {
+  overview: (version: string, commands: readonly (readonly [name: string, summary: string])[]): string =>
+    [
+      `Fillwright ${version}: from label claim to the settings of a capsule filler.`,
+      '',
+      'Usage: fillwright <command> [words] [--flags]',
+      '',
+      ...commands.map(([name, summary]) => `  ${name.padEnd(10)} ${summary}`),
+      `  ${'help'.padEnd(10)} explain a command: fillwright help <command>`,
+      `  ${'--version'.padEnd(10)} print the version`,
+      '',
+      'Numbers are written with a decimal point. Results go to standard output, problems to standard error.',
+      'Exit code: 0 done, 1 a verdict is "fail" or "cannot tell", 2 wrong input, 3 trouble with a file or the program.',
+    ].join('\n'),
+  methods: `Usage: fillwright methods [words] [--json]
+       fillwright methods <id> [--json]
+
+Lists the methods whose id or title holds all the words; with the exact id of a method shows everything about it:
+equation, inputs with unit, range and flag, outputs, sources, validity, what it rests on, and its check values.
+
+  --json   print as JSON
+
+Example: fillwright methods density`,
+  compute: `Usage: fillwright compute <id> --<input> <value> ... [--json]
+
+Computes one method. The flag of an input is its name with its unit, --body-length_mm for bodyLength_mm;
+a list is given by repeating its flag. "fillwright methods <id>" shows the flags of a method.
+
+  --json   print inputs, outputs, sources and validity as JSON
+
+Example: fillwright compute quantity.kilogram-force --force_kgf 15`,
+  verify: `Usage: fillwright verify [file.json] [--group <group>] [--json]
+
+Recomputes check values and reports source, expected, got, deviation, tolerance and verdict of each. Without a file
+it takes the check values that come with the program. A file holds a list of cases of this form:
+
+  {"id": "force.1", "group": "forces", "method": "quantity.kilogram-force", "inputs": {"force_kgf": 10},
+   "expected": 98.0665, "tolerance": {"abs": 0.0001}, "source": "definition of the kilogram-force"}
+
+A number passes within the larger of abs and rel x |expected|; for several outputs expected is an object by output
+name, and tolerance may hold "fields" with tolerances of their own.
+
+  --group  only the cases of this group; can be repeated
+  --json   print {summary, groups, cases} as JSON
+
+Exit code: 1 if a case fails or cannot be computed; disputed cases are counted apart.`,
+} as const;
+
+/** One sentence for each thing that is wrong with a command line. */
+export const COMMAND_LINE = {
+  unknownCommand: (name: string, known: readonly string[], nearest: string | undefined): string =>
+    `"${name}" is not a command; ${nearest === undefined ? '' : `the nearest is ${nearest}; `}known are ${known.join(', ')}.`,
+  unknownMethod: (id: string, nearest: readonly string[]): string =>
+    `"${id}" is not a method; ${nearest.length === 0 ? '"fillwright methods" lists them' : `nearest: ${nearest.join(', ')}`}.`,
+  methodMissing: 'Name the method to compute; "fillwright methods" lists them.',
+  unknownFlag: (flag: string, nearest: string | undefined, known: readonly string[]): string =>
+    `${flag} is not a flag here; ${nearest === undefined ? `known are ${known.join(', ')}` : `the nearest is ${nearest}`}.`,
+  valueMissing: (flag: string): string => `${flag} needs a value after it.`,
+  valueNotTaken: (flag: string): string => `${flag} takes no value.`,
+  givenTwice: (flag: string): string => `${flag} is given more than once and takes one value.`,
+  wordNotTaken: (word: string): string =>
+    `"${word}" is not expected here; a value follows its flag, and a text with blanks stands in quotation marks.`,
+  nothingFound: (words: string): string => `No method matches "${words}"; "fillwright methods" lists them all.`,
+  unreadable: (path: string, why: string): string => `${path} cannot be read: ${why}.`,
+  notJson: (path: string, why: string): string => `${path} is not JSON: ${why}.`,
+  unexpected: (why: string): string =>
+    `The program ran into something unexpected: ${why}; FILLWRIGHT_DEBUG=1 shows where.`,
+} as const;
