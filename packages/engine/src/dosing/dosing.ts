@@ -101,6 +101,8 @@ export interface Spread {
 /** One station of a machine as the dose passes it. */
 export interface StationTrace {
   readonly station: number;
+  /** Key of the setting that belongs to this station. */
+  readonly adjuster: string;
   /** Depth set at the stop, below the disc's top face. */
   readonly set_mm: number;
   /** Depth really reached. */

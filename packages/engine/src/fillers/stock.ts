@@ -55,3 +55,16 @@ export function discHeight_mm(disc: DiscPart): number {
 export function discBore_mm(disc: DiscPart): number {
   return disc.boreMeasured_mm ?? disc.boreNominal_mm;
 }
+
+/**
+ * Whether the filler stands ready for a shell size: a mounted part serves it.
+ *
+ * @param filler - the filler with its inventory
+ * @param size - shell size
+ * @returns true when no change of size is needed
+ * @throws never
+ * @source none: bookkeeping
+ */
+export function isSizeMounted(filler: Filler, size: string): boolean {
+  return filler.parts.some((part) => part.kind === 'disc' && part.mounted === true && part.forSizes.includes(size));
+}

@@ -1,5 +1,6 @@
 import { densityAtPressure_g_per_mL, pressureAtDensity_MPa, type CompressionLaw } from '#materials';
 import type { StationTrace } from '../dosing.ts';
+import { pinKey } from './keys.ts';
 
 /** One bore of the disc with the pins above it. Densities in g/mL are mg/mm3. */
 export interface DiscRun {
@@ -57,6 +58,7 @@ export function tampStations(run: DiscRun): readonly StationTrace[] {
     mass_mg = tamp.mass_mg + refill_mg;
     stations.push({
       station: k + 1,
+      adjuster: pinKey(k + 1),
       set_mm,
       reached_mm: tamp.reached_mm,
       regime: tamp.regime,
