@@ -7,6 +7,7 @@ import { SHELL_SIZES, type ShellSizeRecord } from './shell-sizes.table.ts';
  * @returns the record, or undefined when there is no such size
  * @throws nothing
  * @source table `SHELL_SIZES`
+ * @example findShellSize('00')?.bodyVolume_mm3?.value // 950
  */
 export function findShellSize(name: string): ShellSizeRecord | undefined {
   return SHELL_SIZES.records.find((record) => record.size === name);

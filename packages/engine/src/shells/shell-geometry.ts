@@ -2,6 +2,7 @@ import { bodyVolume_mm3 } from './body-volume.ts';
 import { capHeadroom } from './cap-headroom.ts';
 import type { InUnitOfKey } from './figure.ts';
 import { innerRadius_mm } from './inner-radius.ts';
+import { requirePositive } from './require-positive.ts';
 import type { ShellRecord } from './shell-record.ts';
 import type { ShellInside } from './slug-between-domes.ts';
 
@@ -37,6 +38,7 @@ const NEEDED = [
  * @throws DomainError "not-a-number", "not-positive", "out-of-range" (figures that contradict each other)
  * @source geometry
  * @validity hemispherical ends; the spread of the figures is not carried on
+ * @example shellGeometry({ size: 'own' }).kind // 'cannot-tell'
  */
 export function shellGeometry(record: ShellRecord): ShellGeometry {
   const { size } = record;
@@ -50,6 +52,8 @@ export function shellGeometry(record: ShellRecord): ShellGeometry {
   };
   const cap = { capOuterDiameter_mm: value('capOuterDiameter_mm'), capDoubleWall_mm: value('capDoubleWall_mm') };
   const closedLength_mm = value('closedLength_mm');
+  const chartVolume_mm3 = value('bodyVolume_mm3');
+  requirePositive({ chartVolume_mm3 });
   return {
     kind: 'known',
     size,
@@ -66,6 +70,6 @@ export function shellGeometry(record: ShellRecord): ShellGeometry {
     capHeadroom_mm: capHeadroom({ ...cap, closedLength_mm, bodyLength_mm: body.bodyLength_mm }).headroom_mm,
     closedLength_mm,
     bodyVolume_mm3: bodyVolume_mm3(body),
-    chartVolume_mm3: value('bodyVolume_mm3'),
+    chartVolume_mm3,
   };
 }
