@@ -14,6 +14,7 @@ ruleTester.run('unit-names', unitNames, {
     'export const NAMES = ["a"];',
     'const local = 5; function inner(a: number): number { return a } interface Own { a: number } export const b = "x";',
     '/** In the unit of its field. */ type Bound = number; export interface A { readonly least: Bound }',
+    'export type StepCount = number; /** A weight of its own, no unit. */ export type Weight = number;',
     'export { mass } from "./elsewhere.ts";',
     'export class Stream { private words: number[] = []; #state = 0; next_frac(): number { return 0 } }',
     'export function f(mass: string | boolean, list: readonly string[]): void {}',
