@@ -1,5 +1,6 @@
 import { allowedRange, type CheckCase, type Entry, type Field } from '@fillwright/engine/catalogue';
 import { METHOD_WORDS } from '@fillwright/words/en';
+import { equationText } from './equation-text.ts';
 import { flagOf } from './flag-of.ts';
 import { columns, wrapped } from './layout.ts';
 import { toleranceText } from './tolerance-text.ts';
@@ -19,15 +20,15 @@ export function methodText(entry: Entry, cases: readonly CheckCase[]): string {
     entry.id,
     entry.title,
     '',
-    wrapped(label(word.equation), entry.equation),
+    wrapped(label(word.equation), equationText(entry.equation)),
     word.inputs,
     columns(
-      entry.inputs.map((field) => [`--${flagOf(field.key)}`, ...described(field)]),
+      entry.inputs.map((field) => [`--${flagOf(field.key)}`, ...described(field, false)]),
       '  ',
     ),
     word.outputs,
     columns(
-      entry.outputs.map((field) => [field.key, ...described(field)]),
+      entry.outputs.map((field) => [field.key, ...described(field, true)]),
       '  ',
     ),
     ...entry.sources.map(({ text, read }) => wrapped(label(word.source), `${text} (${read})`)),
@@ -43,16 +44,20 @@ function label(word: string): string {
   return word.padEnd(14);
 }
 
-/** Title, then what is allowed. */
-function described(field: Field): string[] {
-  const isNumber = field.kind === 'number' || field.kind === 'integer';
-  const allowed = isNumber ? allowedRange(field) : field.kind === 'choice' ? field.choices.join(' | ') : field.kind;
+/** Title, then what is allowed or, of an output, in which unit it comes. */
+function described(field: Field, isOutput: boolean): string[] {
   const notes = [
-    allowed,
+    isOutput && 'unit' in field ? METHOD_WORDS.in(field.unit) : allowed(field),
     ...(field.list ? [METHOD_WORDS.listOf(field.list.min, field.list.max)] : []),
-    ...(field.optional ? [METHOD_WORDS.optional] : []),
+    ...(field.optional ? [isOutput ? METHOD_WORDS.mayBeAbsent : METHOD_WORDS.optional] : []),
   ];
   return [field.title, notes.join('; ')];
+}
+
+function allowed(field: Field): string {
+  if (field.kind === 'number' || field.kind === 'integer') return allowedRange(field);
+  if (field.kind === 'choice') return field.choices.join(' | ');
+  return METHOD_WORDS.kinds[field.kind];
 }
 
 function caseText({ id, expected, tolerance, source }: CheckCase): string {

@@ -12,6 +12,9 @@ export const METHOD_WORDS = {
   noCheckValues: 'none yet',
   example: 'example',
   optional: 'may be left out',
+  mayBeAbsent: 'absent where there is none',
+  in: (unit: string): string => (unit === '1' ? 'pure number' : `in ${unit}`),
+  kinds: { flag: 'true | false', text: 'text', group: 'values by name' },
   listOf: (least: number, most: number): string => `${least} to ${most} values`,
   absent: 'none',
 } as const;
