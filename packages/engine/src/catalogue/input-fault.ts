@@ -12,7 +12,10 @@ export interface InputFault {
     | 'unit-missing'
     | 'unit-wrong'
     | 'quote-it'
+    | 'thousands-mark'
+    | 'duplicate-key'
     | 'syntax'
+    | 'file'
     | 'conflict';
   /** Path of the field, joined by points: `parts.0.material.bulkDensity_g_per_mL`. */
   readonly field: string;
@@ -22,7 +25,15 @@ export interface InputFault {
   readonly allowed?: string;
   /** The nearest known name, if there is one. */
   readonly nearest?: string;
-  /** For `conflict` and `syntax`: which rule, and its numbers. */
+  /** For `conflict`, `syntax` and `file`: which rule, and its numbers; `unit-wrong`: the value in the known unit. */
   readonly rule?: string;
   readonly facts?: Readonly<Record<string, number | string>>;
+}
+
+/** A fault with its place in a file, counted from 1 as editors do. */
+export interface FileFault extends InputFault {
+  /** Path of the file as the person would name it. */
+  readonly file: string;
+  readonly line?: number;
+  readonly column?: number;
 }

@@ -20,6 +20,8 @@ export type BriefPart = PowderPart;
 /** A shell that the dossier allows, and the lot that would be used, if weighed. */
 export interface BriefShell {
   readonly size: string;
+  /** Path of a file with the site's own figures of this shell, beside the brief; left out: the table of sizes. */
+  readonly record?: string;
   readonly lot?: string;
   /** Empty shells of the lot, weighed one by one. */
   readonly mass_mg?: Population;

@@ -5,6 +5,9 @@ import type { Powder, PowderFacts } from './powder.ts';
 /** Force of the pair of pressure and density that the default compression law stands on. @source common practice, no source */
 const DEFAULT_PAIR_FORCE_N = 50;
 
+/** Greatest volume reduction where one pair of pressure and density is all that is known. @source common practice, no source */
+export const GUESSED_KAWAKITA_A: Guess = { basis: 'guess', mean: 0.55, sd: 0.1, halvedBy: 'slug-height' };
+
 /**
  * A powder with the guesses of the trade for everything the floor does not measure. Each guess is wide and says which
  * single measurement would halve it.
@@ -27,7 +30,7 @@ export function completedPowder(facts: PowderFacts): Powder {
       law: 'one-pair-by-force',
       density_g_per_mL: guess({ mean: 1.15 * tapped_g_per_mL, sd: 0.12 * 1.15 * tapped_g_per_mL }, 'slug-height'),
       force_N: DEFAULT_PAIR_FORCE_N,
-      a_frac: guess({ mean: 0.55, sd: 0.1 }, 'slug-height'),
+      a_frac: GUESSED_KAWAKITA_A,
     },
     refill_ratio: guess({ mean: 1, sd: 0.15 }, 'two-pin-depths'),
     axialSpringback_pct: guess({ mean: 5, sd: 2 }, 'slug-length'),

@@ -1,4 +1,4 @@
-export { completedPowder } from './completed-powder.ts';
+export { completedPowder, GUESSED_KAWAKITA_A } from './completed-powder.ts';
 export { compressibilityIndex_pct, type BulkAndTapped } from './compressibility-index.ts';
 export type { CompressionLaw } from './compression-law.ts';
 export { densityAfterTaps_g_per_mL } from './density-after-taps.ts';

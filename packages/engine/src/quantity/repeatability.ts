@@ -8,9 +8,14 @@ export const REPEATABILITY = {
   length_mm: 0.02,
   /** Constants of a compression law fitted to one press curve. */
   lawConstantShare_frac: 0.05,
+  /** Forces of springs, springback, friction and other ratios from one test. */
+  ratioShare_frac: 0.05,
+  /** A relative standard deviation from ten units: sd(s)/s = 1/sqrt(2 (n - 1)) of normal values, n = 10 a guess. */
+  spreadShare_frac: 0.24,
 } as const;
 
-type Kind = 'density' | 'length' | 'law-constant';
+/** What was measured: decides the repeatability of a value that came without its own. */
+export type MeasuredKind = 'density' | 'length' | 'law-constant' | 'ratio' | 'spread';
 
 /**
  * A single value that came without a spread: its sd is the repeatability of the method, and it says so.
@@ -20,11 +25,13 @@ type Kind = 'density' | 'length' | 'law-constant';
  * @throws never
  * @source common practice, no source
  */
-export function singleMeasurement({ value, kind }: { value: ValueOfKey; kind: Kind }): Measured {
+export function singleMeasurement({ value, kind }: { value: ValueOfKey; kind: MeasuredKind }): Measured {
   const sd = {
     density: REPEATABILITY.densityShare_frac * value,
     length: REPEATABILITY.length_mm,
     'law-constant': REPEATABILITY.lawConstantShare_frac * value,
+    ratio: REPEATABILITY.ratioShare_frac * value,
+    spread: REPEATABILITY.spreadShare_frac * value,
   }[kind];
   return { basis: 'measured', mean: value, sd, n: 1, sdAssumed: true };
 }

@@ -28,10 +28,16 @@ const FAULTS: Readonly<Record<InputFault['code'], (fault: InputFault) => string>
     `${field} is ${shown(value)}; write a decimal point instead of the comma${withPoint(value)}.`,
   'unit-missing': ({ field, nearest }) =>
     `${field} does not say its unit; write the unit as part of the name${nearest === undefined ? '' : `: ${nearest}`}.`,
-  'unit-wrong': ({ field, nearest }) =>
-    `${field} has a unit that is not used here; convert the value${nearest === undefined ? '' : ` and write ${nearest}`}.`,
+  'unit-wrong': ({ field, nearest, facts }) =>
+    `${field} has a unit that is not used here; convert the value${nearest === undefined ? '' : ` and write ${nearest}${converted(facts)}`}.`,
   'quote-it': ({ field, value }) =>
     `${field} is ${value ?? 'given'} without quotation marks and would be read as a number; write "${value ?? ''}".`,
+  'thousands-mark': ({ field, value }) =>
+    `${field} is ${shown(value)}, which reads as more than one number; write digits and at most one decimal point, without any mark for thousands.`,
+  'duplicate-key': ({ field, facts }) =>
+    `${field} is given twice${facts === undefined ? '' : ` (first in line ${told(facts['firstLine'] ?? 'unknown')})`}; keep one of them.`,
+  file: ({ field, value }) =>
+    `${field === '' ? 'The file' : field} ${shown(value)} cannot be read; check that it exists and may be read.`,
   syntax: ({ field, value, rule, facts }) =>
     `${field === '' ? 'The text' : field} cannot be read${value === undefined ? '' : ` at ${shown(value)}`}${because(rule, facts)}; correct how it is written.`,
   conflict: (fault) =>
@@ -127,6 +133,12 @@ function shown(value: string | undefined): string {
 
 function withPoint(value: string | undefined): string {
   return value !== undefined && /^[+-]?\d*,\d+$/.test(value) ? `: ${value.replace(',', '.')}` : '';
+}
+
+/** `: 0.5`, the value in the unit that is used. */
+function converted(facts: InputFault['facts']): string {
+  const value = facts?.['converted'];
+  return value === undefined ? '' : `: ${told(value)}`;
 }
 
 /** ` (the rule in words: name value, name value)`; the rule is a code of the one who found the fault. */
