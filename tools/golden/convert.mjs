@@ -13,18 +13,22 @@ export function convert(file) {
   const list = Array.isArray(file) ? file : file?.cases;
   if (!Array.isArray(list)) throw new TypeError('neither a list of cases nor an object with a list as "cases"');
   const [cases, leftOut, ids] = [[], [], new Set()];
-  list.forEach((given, index) => {
+  for (const [index, given] of list.entries()) {
     try {
-      if (typeof given?.id !== 'string' || given.id === '') throw new LeftOut('has no id');
-      if (ids.has(given.id)) throw new LeftOut('its id is used twice');
-      ids.add(given.id);
-      cases.push('equation' in given ? fromEquation(given) : fromSet(given, file.set));
+      cases.push(converted(given, file.set, ids));
     } catch (error) {
       if (!(error instanceof LeftOut)) throw error;
       leftOut.push({ id: given?.id ?? `case ${index}`, group: given?.topic ?? file.set ?? '', why: error.message });
     }
-  });
+  }
   return { cases, leftOut };
+}
+
+function converted(given, set, ids) {
+  if (typeof given?.id !== 'string' || given.id === '') throw new LeftOut('has no id');
+  if (ids.has(given.id)) throw new LeftOut('its id is used twice');
+  ids.add(given.id);
+  return 'equation' in given ? fromEquation(given) : fromSet(given, set);
 }
 
 function fromSet(given, set) {
@@ -57,20 +61,26 @@ function fromEquation(given) {
   };
 }
 
+/** The inputs under the keys of the method, in its units, single values as lists where it takes lists. */
 function inputsOf(rule, raw) {
+  const unitNames = Object.keys(rule.inUnitOf ?? {});
+  const idle = ['size', ...unitNames, ...(rule.idle ?? [])];
   const inputs = {};
   for (const [name, value] of Object.entries(raw)) {
     const key = rule.inputs[name];
     if (key) inputs[key] = rule.read?.[name] ? rule.read[name](value) : value;
-    else if (name !== 'size' && !rule.idle?.includes(name) && !rule.inUnitOf?.[name])
-      throw new LeftOut(`input "${name}" is not known`);
+    else if (!idle.includes(name)) throw new LeftOut(`input "${name}" is not known`);
   }
-  for (const [name, keys] of Object.entries(rule.inUnitOf ?? {}))
-    for (const key of keys) inputs[key] = scaled(inputs[key], raw[name] ? needed(raw[name], unitOfKey(key)) : 1);
-  const length = Math.max(1, ...Object.values(inputs).map((value) => (Array.isArray(value) ? value.length : 1)));
-  for (const key of Object.keys(inputs))
-    if (rule.lists?.includes(key) && !Array.isArray(inputs[key])) inputs[key] = Array(length).fill(inputs[key]);
-  return inputs;
+  for (const name of unitNames.filter((unit) => raw[unit] !== undefined))
+    for (const key of rule.inUnitOf[name]) inputs[key] = scaled(inputs[key], needed(raw[name], unitOfKey(key)));
+  return rule.lists ? { ...inputs, ...asLists(rule.lists, inputs) } : inputs;
+}
+
+/** A single value stands for every member of the lists beside it. */
+function asLists(keys, inputs) {
+  const own = Object.entries(inputs).filter(([key]) => keys.includes(key));
+  const length = Math.max(1, ...own.map(([, value]) => (Array.isArray(value) ? value.length : 1)));
+  return Object.fromEntries(own.map(([key, value]) => [key, Array.isArray(value) ? value : Array(length).fill(value)]));
 }
 
 /** Factor from the units of the case to the unit of each output; a text has none. */

@@ -99,6 +99,7 @@ describe('fillwright compute', () => {
   });
   test.each([
     ['a decimal comma', ['--force_kgf', '1,5'], 'decimal point instead of the comma: 1.5'],
+    ['a mark for thousands', ['--force_kgf', "1'000.5"], 'without any mark for thousands'],
     ['a negative value', ['--force_kgf', '-1'], '--force_kgf is -1, out of range'],
     ['NaN', ['--force_kgf', 'NaN'], '--force_kgf is "NaN"'],
     ['an infinite value', ['--force_kgf', '1e999'], 'not a finite number'],

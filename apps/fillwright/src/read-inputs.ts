@@ -21,12 +21,10 @@ export function readInputs(
     return [{ field, list, value: field.list ? values : values[0] }];
   });
   const inputs = Object.fromEntries(given.map(({ field, value }) => [field.key, value]));
-  const commas = given.flatMap(({ field, list }) =>
-    list.filter((text) => hasComma(field, text)).map((text) => comma(field, text)),
-  );
+  const marks = given.flatMap(({ field, list }) => list.flatMap((text) => markFault(field, text)));
   const others = checkValues(entry.inputs, inputs).map((fault) => ({ ...fault, field: flagIn(fault.field) }));
-  const isToldAlready = (fault: InputFault): boolean => commas.some(({ value }) => value === fault.value);
-  return { inputs, faults: [...commas, ...others.filter((fault) => !isToldAlready(fault))] };
+  const isToldAlready = (fault: InputFault): boolean => marks.some(({ value }) => value === fault.value);
+  return { inputs, faults: [...marks, ...others.filter((fault) => !isToldAlready(fault))] };
 }
 
 /** A text that does not read as its kind stays a text, so that the check refuses it. */
@@ -42,12 +40,12 @@ function readText(field: Field, text: string): unknown {
   }
 }
 
-function hasComma(field: Field, text: string): boolean {
-  return (field.kind === 'number' || field.kind === 'integer') && /^[+-]?\d*,\d+$/.test(text);
-}
-
-function comma(field: Field, value: string): InputFault {
-  return { code: 'decimal-comma', field: `--${flagOf(field.key)}`, value };
+/** Digits with a decimal comma or with marks for thousands: told by name, since they look right to whoever wrote them. */
+function markFault(field: Field, value: string): InputFault[] {
+  if ((field.kind !== 'number' && field.kind !== 'integer') || NUMBER.test(value)) return [];
+  if (!/^[+-]?\d*[.,' \u00A0\u202F][\d.,' \u00A0\u202F]*$/.test(value)) return [];
+  const code = /^[+-]?\d*,\d+$/.test(value) ? 'decimal-comma' : 'thousands-mark';
+  return [{ code, field: `--${flagOf(field.key)}`, value }];
 }
 
 /** `forces_N.2` -> `--forces_N (value 3)`. */

@@ -15,6 +15,9 @@ const FAULT_CODES: Readonly<Record<InputFault['code'], true>> = {
   'unit-missing': true,
   'unit-wrong': true,
   'quote-it': true,
+  'thousands-mark': true,
+  'duplicate-key': true,
+  file: true,
   syntax: true,
   conflict: true,
 };
