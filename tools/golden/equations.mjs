@@ -6,13 +6,14 @@
  */
 
 /** A grade as the methods spell it. */
-export const lower = (text) =>
-  typeof text === 'string'
-    ? text
-        .trim()
-        .toLowerCase()
-        .replace(/[\s_]+/g, ' ')
-    : text;
+export function lower(text) {
+  if (typeof text !== 'string') return text;
+  const words = text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/g, ' ');
+  return words.replace(/^very very/, 'very, very');
+}
 const same = (...keys) => Object.fromEntries(keys.map((key) => [key, key]));
 const GRADE = { inputs: same('grade'), read: { grade: lower } };
 const BODY = {

@@ -1,5 +1,5 @@
 /** Width the terminal reports are made for. */
-export const WIDTH = 112;
+const WIDTH = 112;
 
 /**
  * Breaks a text at blanks so that it stands in a column.
