@@ -1,5 +1,8 @@
 import type { Facts } from './domain-error.ts';
 
+/** A number in the unit of the value it belongs to. */
+type InUnitOfValue = number;
+
 /** An absolute tolerance in the unit of the value, or a relative one; the larger of both counts. */
 export interface Tolerance {
   readonly abs?: number;
@@ -32,7 +35,7 @@ export interface CaseResult {
   /** The computed value; null when nothing could be computed. */
   readonly got: unknown;
   /** Largest |got - expected| over the numbers, in the unit of the value; null when there is none. */
-  readonly deviation: number | null;
+  readonly deviation: InUnitOfValue | null;
   readonly tolerance: Tolerance;
   readonly verdict: CaseVerdict;
   /** Why it cannot be told. */

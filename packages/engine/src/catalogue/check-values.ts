@@ -63,12 +63,13 @@ function checkNumber(field: NumberField, value: unknown, name: string): InputFau
   if (!Number.isFinite(value)) return [{ code: 'not-finite', field: name, value: shown(value), allowed }];
   if (field.kind === 'integer' && !Number.isInteger(value))
     return [{ code: 'wrong-kind', field: name, value: shown(value), allowed: `a whole number, ${allowed}` }];
-  const inside =
-    !(field.min !== undefined && value < field.min) &&
-    !(field.max !== undefined && value > field.max) &&
-    !(field.above !== undefined && value <= field.above) &&
-    !(field.below !== undefined && value >= field.below);
-  return inside ? [] : [{ code: 'out-of-range', field: name, value: shown(value), allowed }];
+  return isInside(value, field) ? [] : [{ code: 'out-of-range', field: name, value: shown(value), allowed }];
+}
+
+function isInside(value: number, { min, max, above, below }: NumberField): boolean {
+  const isLow = (min !== undefined && value < min) || (above !== undefined && value <= above);
+  const isHigh = (max !== undefined && value > max) || (below !== undefined && value >= below);
+  return !isLow && !isHigh;
 }
 
 function checkChoice(field: ChoiceField, value: unknown, name: string): InputFault[] {
@@ -99,5 +100,10 @@ function nearest(name: string, known: readonly string[]): { nearest: string } | 
 }
 
 function shown(value: unknown): string {
-  return typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value)).slice(0, 80);
+  return typeof value === 'string' ? value : JSON.stringify(value, jsonSafe).slice(0, 80);
+}
+
+/** NaN and the infinities as words: JSON would print null. */
+function jsonSafe(_key: string, value: unknown): unknown {
+  return typeof value === 'number' && !Number.isFinite(value) ? String(value) : value;
 }

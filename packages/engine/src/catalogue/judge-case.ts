@@ -42,23 +42,29 @@ interface Comparison {
   readonly deviation: number | null;
 }
 
+const DISAGREES: Comparison = { agrees: false, deviation: null };
+
+/** NaN agrees with nothing. */
+function compareNumbers(pair: { expected: number; got: number; tolerance: Tolerance }): Comparison {
+  const { expected, got, tolerance } = pair;
+  const deviation = Math.abs(got - expected);
+  const allowed = Math.max(tolerance.abs ?? 0, (tolerance.rel ?? 0) * Math.abs(expected));
+  return { agrees: deviation <= allowed, deviation: Number.isFinite(deviation) ? deviation : null };
+}
+
 function compare(pair: { expected: unknown; got: unknown; tolerance: Tolerance }): Comparison {
   const { expected, got, tolerance } = pair;
-  if (typeof expected === 'number') {
-    if (typeof got !== 'number') return { agrees: false, deviation: null };
-    const deviation = Math.abs(got - expected);
-    const allowed = Math.max(tolerance.abs ?? 0, (tolerance.rel ?? 0) * Math.abs(expected));
-    return { agrees: deviation <= allowed, deviation: Number.isFinite(deviation) ? deviation : null };
-  }
+  if (typeof expected === 'number')
+    return typeof got === 'number' ? compareNumbers({ expected, got, tolerance }) : DISAGREES;
   if (Array.isArray(expected)) {
-    if (!Array.isArray(got) || got.length !== expected.length) return { agrees: false, deviation: null };
+    if (!Array.isArray(got) || got.length !== expected.length) return DISAGREES;
     return together(expected.map((item: unknown, i) => compare({ expected: item, got: got[i] as unknown, tolerance })));
   }
   if (isRecord(expected)) {
-    if (!isRecord(got)) return { agrees: false, deviation: null };
+    if (!isRecord(got)) return DISAGREES;
     return together(
       Object.entries(expected).map(([key, item]) =>
-        compare({ expected: item, got: got[key], tolerance: { ...tolerance, ...tolerance.fields?.[key] } }),
+        compare({ expected: item, got: got[key], tolerance: tolerance.fields?.[key] ?? tolerance }),
       ),
     );
   }

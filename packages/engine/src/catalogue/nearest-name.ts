@@ -31,13 +31,16 @@ function editCount(a: string, b: string): number {
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
-      const replace = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      let least = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, replace);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, (beforeLast[j - 2] ?? 0) + 1);
-      row.push(least);
+      const isSwapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      const replaced = at(last, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const swapped = isSwapped ? at(beforeLast, j - 2) + 1 : Infinity;
+      row.push(Math.min(at(last, j) + 1, at(row, j - 1) + 1, replaced, swapped));
     }
     [beforeLast, last] = [last, row];
   }
-  return last[b.length] ?? 0;
+  return at(last, b.length);
+}
+
+function at(counts: readonly number[], i: number): number {
+  return counts[i] ?? 0;
 }

@@ -1,5 +1,6 @@
 import type { Finding, Gains, MeanInterval, Prediction, Settings, SheetLine, Suitability } from '#dosing';
 import type { TargetFill } from '#brief';
+import type { KnownGeometry } from '#shells';
 import type { AfterSetUp } from './after-set-up.ts';
 import type { ExpectedWeights } from './expected-weights.ts';
 import type { LimitCard } from './limit-card.ts';
@@ -23,6 +24,7 @@ export interface Merits {
 /** A shell, a way of dosing and settings that give the target. */
 export interface Candidate {
   readonly size: string;
+  readonly geometry: KnownGeometry;
   readonly method: string;
   readonly suitability: Suitability;
   readonly settings: Settings;

@@ -30,5 +30,5 @@ export function ranking(one: Candidate, other: Candidate): { readonly order: Sig
   return { order: (a ?? '') < (b ?? '') ? -1 : 1, by: 'name' };
 }
 
-/** Below 0, 0 or above 0. */
+/** Below 0, 0 or above 0: no unit. */
 type SignOfOrder = number;

@@ -77,7 +77,7 @@ function outlooksOf(route: RouteTest, input: OutlookInput): readonly TestOutlook
 function passesMass({ target, unit }: OutlookInput): number {
   return weighedSpreads(unit).reduce(
     (sum, { value_pct, weight }) =>
-      sum + weight * probabilityOfPassingUniformityOfMass({ mean: target.fill_mg, relativeSd: value_pct / 100 }),
+      sum + weight * probabilityOfPassingUniformityOfMass({ mean: target.fill_mg, relativeSd_pct: value_pct }),
     0,
   );
 }

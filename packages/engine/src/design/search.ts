@@ -1,6 +1,14 @@
 import { targetFill, type TargetFill } from '#brief';
 import { isSizeMounted, type Filler } from '#fillers';
-import { DOSING_METHODS, gains, intervalOfMean, type DosingContext, type DosingMethod, type Prediction } from '#dosing';
+import {
+  DOSING_METHODS,
+  gains,
+  intervalOfMean,
+  parameterDraws,
+  type DosingContext,
+  type DosingMethod,
+  type Prediction,
+} from '#dosing';
 import { completedPowder } from '#materials';
 import { shellGeometry, type ShellRecord } from '#shells';
 import { afterSetUp } from './after-set-up.ts';
@@ -43,7 +51,7 @@ export function search(input: SearchInput): Design {
   for (const { candidate } of found) {
     if (rigid.length === 0 || candidate.prediction.fit === 'rigid') continue;
     const { released_mm, longest_mm } = candidate.prediction;
-    const reason = { code: 'by-crumbling', numbers: { released_mm, longest_mm }, rule: 'shells.slug-fit' };
+    const reason = { code: 'by-crumbling', numbers: { released_mm, longest_mm }, rule: 'shells.slug-fit' } as const;
     rejections.push({ size: candidate.size, method: candidate.method, parts: candidate.settings.parts, reason });
   }
   const kept = rigid.length > 0 ? rigid : found;
@@ -80,7 +88,11 @@ function candidatesIn(
   const { record, rejections } = at;
   const shell = shellGeometry(record);
   if (shell.kind === 'cannot-tell') {
-    const reason = { code: 'no-geometry', numbers: { missing: shell.missing.join(', ') }, rule: 'shells.slug-fit' };
+    const reason = {
+      code: 'no-geometry',
+      numbers: { missing: shell.missing.join(', ') },
+      rule: 'shells.slug-fit',
+    } as const;
     rejections.push({ size: record.size, reason });
     return [];
   }
@@ -129,7 +141,16 @@ function byMethod(
     const set = afterSetUpOf(input, prediction);
     const isSizeChange = !isSizeMounted(context.filler, size);
     const merits = meritsOf({ method, context, settings, prediction, afterSetUp: set, isSizeChange });
-    const candidate = { size, method: method.id, suitability, settings, prediction, afterSetUp: set, merits };
+    const candidate = {
+      size,
+      geometry: context.shell,
+      method: method.id,
+      suitability,
+      settings,
+      prediction,
+      afterSetUp: set,
+      merits,
+    };
     return [{ candidate, method, context, record }];
   });
 }
@@ -164,8 +185,10 @@ function ranked(input: SearchInput, at: Found & { target: TargetFill }): Omit<Ra
   const { candidate, method, context, record, target } = at;
   const { settings, prediction, afterSetUp: set } = candidate;
   const evaluate = method.evaluator(context, settings);
-  const interval = intervalOfMean({ parameters: method.parameters(context, settings), evaluate, seed });
-  const gained = gains({ method, context, settings, seed });
+  const parameters = method.parameters(context, settings);
+  const draws = parameterDraws(parameters, seed);
+  const interval = intervalOfMean({ parameters, evaluate, draws });
+  const gained = gains({ method, context, settings, draws });
   const unit = { mean_pct: prediction.spread.unit_pct, sd_pct: prediction.spread.unsure_pct };
   const betweenTimes_pct = betweenTimesOf(brief).mean_pct;
   const { meanAction_pct } = brief.inProcess;

@@ -25,5 +25,5 @@ export function weighedSpreads(
   return Array.from(nodes, (z, i) => ({ value_pct: exp(mu + sigma * z), weight: weights[i] ?? 0 }));
 }
 
-/** A weight; all weights of a list add to 1. */
+/** A weight, no unit; all weights of a list add to 1. */
 type ShareOfOne = number;

@@ -3,6 +3,7 @@ import type { Filler, Range_mm } from '#fillers';
 import type { Powder } from '#materials';
 import type { Quantity } from '#quantity';
 import type { KnownGeometry } from '#shells';
+import type { Finding } from './finding.ts';
 
 /** Everything a dose depends on besides its own settings. */
 export interface DosingContext {
@@ -22,14 +23,6 @@ export interface DosingContext {
 export interface Settings {
   readonly parts: Readonly<Record<string, string>>;
   readonly values: Readonly<Record<string, number>>;
-}
-
-/** A verdict about a material or a prediction, as a code with numbers and the rule behind it. */
-export interface Finding {
-  readonly code: string;
-  readonly numbers: Readonly<Record<string, number | string>>;
-  /** Catalogue id or short name of the rule. */
-  readonly rule: string;
 }
 
 export interface Suitability {
@@ -59,7 +52,7 @@ export type Adjuster =
 export interface Parameter {
   /** Key with unit, for example `feedDensity_g_per_mL`. */
   readonly key: string;
-  readonly prior: Quantity;
+  readonly prior: QuantityOfKey;
   /** `half-normal`: 0 is the most likely value and sd its scale. */
   readonly shape: 'normal' | 'half-normal';
   /** Values outside are cut to the bound; left out: unbounded. */
@@ -70,14 +63,20 @@ export interface Parameter {
 /** A number in the unit of the key it belongs to. */
 type InUnitOfKey = number;
 
+/** A quantity in the unit of the key it belongs to. */
+type QuantityOfKey = Quantity;
+
 /** Values of the parameters by key; what is left out stands at its prior mean. */
 export type ParameterValues = Readonly<Record<string, number>>;
+
+/** A code that is only compared: no unit. */
+type RegimeCode = number;
 
 /** Mass of the dose and in which regime the parts work, for one set of parameter values: cheap, called hundreds of times. */
 export interface Outcome {
   readonly mass_mg: number;
   /** Equal for two outcomes when no part changed between stop and spring; for methods without such a kink, 0. */
-  readonly regime: string;
+  readonly regime: RegimeCode;
 }
 
 /** Spread between capsules by cause, one standard deviation in % of the mass. */
@@ -124,6 +123,10 @@ export interface Prediction {
   readonly density_g_per_mL: number;
   /** Length of the dose once released into the body. */
   readonly released_mm: number;
+  /** Width of the dose in the machine: the bore. */
+  readonly bore_mm: number;
+  /** Width of the dose once released. */
+  readonly width_mm: number;
   /** Longest dose of this width that the closed shell holds without crumbling it. */
   readonly longest_mm: number;
   readonly fit: 'rigid' | 'by-crumbling' | 'does-not-fit';

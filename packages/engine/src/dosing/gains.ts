@@ -1,5 +1,4 @@
 import type { Adjuster, DosingContext, DosingMethod, ParameterValues, PartSwap, Settings } from './dosing.ts';
-import { parameterDraws } from './parameter-draws.ts';
 import { valuesAtMeans } from './parameter-values.ts';
 import { sampleQuantile } from './sample-quantile.ts';
 
@@ -37,39 +36,37 @@ interface GainInput {
   readonly method: DosingMethod;
   readonly context: DosingContext;
   readonly settings: Settings;
-  readonly seed: number;
+  /** From `parameterDraws` of the method's parameters at these settings. */
+  readonly draws: readonly ParameterValues[];
 }
 
 /**
  * Milligrams per step of every adjuster that works, and per next part in stock.
  *
- * @param input - method, context, settings and the seed of the draws
+ * @param input - method, context, settings and the draws
  * @returns gains of settings (a flush pin has none) and of the neighbouring parts
  * @throws DomainError as the method's own evaluation
  * @source central difference over +-1 machine step under the draws of the interval; this project's choice
  * @validity at these settings; across the change from stop to spring the gain drops at once
  */
 export function gains(input: GainInput): Gains {
-  const { method, context, settings, seed } = input;
+  const { method, context, settings, draws } = input;
   const parameters = method.parameters(context, settings);
-  const draws = parameterDraws(parameters, seed);
   const evaluate = method.evaluator(context, settings);
   const regime = evaluate(valuesAtMeans(parameters)).regime;
   const otherRegime_frac = draws.filter((values) => evaluate(values).regime !== regime).length / draws.length;
   const adjusters = method.adjusters(context, settings);
   return {
     settings: adjusters.flatMap((adjuster) =>
-      adjuster.kind === 'setting' && !adjuster.isIdle
-        ? [settingGain(input, { adjuster, draws, otherRegime_frac })]
-        : [],
+      adjuster.kind === 'setting' && !adjuster.isIdle ? [settingGain(input, { adjuster, otherRegime_frac })] : [],
     ),
     parts: adjusters.flatMap((adjuster) => (adjuster.kind === 'part' ? partGains(input, adjuster) : [])),
   };
 }
 
 function settingGain(
-  { method, context, settings }: GainInput,
-  of: { adjuster: Extract<Adjuster, { kind: 'setting' }>; draws: readonly ParameterValues[]; otherRegime_frac: number },
+  { method, context, settings, draws }: GainInput,
+  of: { adjuster: Extract<Adjuster, { kind: 'setting' }>; otherRegime_frac: number },
 ): SettingGain {
   const { key, step_mm, machineRange } = of.adjuster;
   const at_mm = settings.values[key] ?? NaN;
@@ -81,10 +78,7 @@ function settingGain(
     method.evaluator(context, { ...settings, values: { ...settings.values, [key]: depth_mm } });
   const [low, high] = [moved(low_mm), moved(high_mm)];
   const steps = (high_mm - low_mm) / step_mm;
-  const perStep_mg = Float64Array.from(
-    of.draws,
-    (values) => (high(values).mass_mg - low(values).mass_mg) / steps,
-  ).sort();
+  const perStep_mg = Float64Array.from(draws, (values) => (high(values).mass_mg - low(values).mass_mg) / steps).sort();
   return {
     key,
     step_mm,

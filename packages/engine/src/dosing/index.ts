@@ -2,7 +2,6 @@ export type {
   Adjuster,
   DosingContext,
   DosingMethod,
-  Finding,
   Parameter,
   ParameterValues,
   Prediction,
@@ -14,8 +13,10 @@ export type {
   StationTrace,
   Suitability,
 } from './dosing.ts';
+export type { Finding, FindingCode } from './finding.ts';
 export { DOSING_METHODS } from './dosing-methods.ts';
 export { entries } from './entries.ts';
 export { gains, type Gains, type PartGain, type SettingGain } from './gains.ts';
 export { intervalOfMean, type MeanInterval } from './interval-of-mean.ts';
+export { parameterDraws } from './parameter-draws.ts';
 export { valuesAtMeans } from './parameter-values.ts';

@@ -1,5 +1,5 @@
+import type { Quantity } from '#quantity';
 import type { Outcome, Parameter, ParameterValues } from './dosing.ts';
-import { DRAW_COUNT, parameterDraws } from './parameter-draws.ts';
 import { parameterValue, valuesAtMeans } from './parameter-values.ts';
 import { sampleQuantile } from './sample-quantile.ts';
 
@@ -23,44 +23,51 @@ export interface MeanInterval {
   /** Share of draws in another regime than at the means. */
   readonly otherRegime_frac: number;
   /** Share of the first-order variance by parameter, largest first. */
-  readonly shares: readonly {
-    readonly key: string;
-    readonly share_frac: number;
-    readonly basis: Parameter['prior']['basis'];
-  }[];
+  readonly shares: readonly VarianceShare[];
+}
+
+/** How much of what is not known comes from one parameter. */
+export interface VarianceShare {
+  readonly key: string;
+  readonly share_frac: number;
+  readonly basis: Quantity['basis'];
+  /** For a guess: the measurement that would halve it. */
+  readonly halvedBy?: string;
 }
 
 export interface IntervalInput {
   readonly parameters: readonly Parameter[];
   readonly evaluate: (values: ParameterValues) => Outcome;
-  readonly seed: number;
+  /** From `parameterDraws` of the same parameters. */
+  readonly draws: readonly ParameterValues[];
 }
 
 /**
  * Interval of the mean from the uncertain parameters: 512 quasi-random draws; where none of them changes a regime the
  * response is smooth and the first-order interval is given instead.
  *
- * @param input - parameters with priors, the evaluation, and the seed of the draws
+ * @param input - parameters with priors, the evaluation, and the draws
  * @returns mean at the prior means, central 90 % and 98 %, shares by parameter
  * @throws DomainError "not-a-number" (a prior without a finite sd)
  * @source JCGM 101:2008 (propagation of distributions) with a Sobol sequence; first order: JCGM 100:2008 5.1.2 (both from memory)
  * @validity parameters independent of each other; the spread between capsules is not in it
  */
-export function intervalOfMean({ parameters, evaluate, seed }: IntervalInput): MeanInterval {
+export function intervalOfMean({ parameters, evaluate, draws }: IntervalInput): MeanInterval {
   const centre = valuesAtMeans(parameters);
   const atMeans = evaluate(centre);
-  const draws = parameterDraws(parameters, seed).map((values) => evaluate(values));
-  const otherRegime_frac = draws.filter((draw) => draw.regime !== atMeans.regime).length / DRAW_COUNT;
+  const outcomes = draws.map((values) => evaluate(values));
+  const otherRegime_frac = outcomes.filter(({ regime }) => regime !== atMeans.regime).length / outcomes.length;
   const slopes_mg = parameters.map((parameter) => firstOrder_mg(parameter, { evaluate, centre }));
   const variance = slopes_mg.reduce((sum, slope) => sum + slope * slope, 0);
   const shares = parameters
     .map(({ key, prior }, i) => {
       const slope = slopes_mg[i] ?? 0;
-      return { key, share_frac: variance > 0 ? (slope * slope) / variance : 0, basis: prior.basis };
+      const halving = prior.basis === 'guess' ? { halvedBy: prior.halvedBy } : {};
+      return { key, share_frac: variance > 0 ? (slope * slope) / variance : 0, basis: prior.basis, ...halving };
     })
     .sort((a, b) => b.share_frac - a.share_frac);
   const shared = { mean_mg: atMeans.mass_mg, otherRegime_frac, shares };
-  if (otherRegime_frac > 0) return { ...shared, ...sampled(draws.map((draw) => draw.mass_mg)), how: 'sampled' };
+  if (otherRegime_frac > 0) return { ...shared, ...sampled(outcomes.map(({ mass_mg }) => mass_mg)), how: 'sampled' };
   const sd_mg = Math.sqrt(variance);
   const at = (z: number): number => atMeans.mass_mg + z * sd_mg;
   return {
@@ -83,10 +90,10 @@ function sampled(
   masses_mg: readonly number[],
 ): Pick<MeanInterval, 'sd_mg' | 'low90_mg' | 'high90_mg' | 'low98_mg' | 'high98_mg'> {
   const sorted = Float64Array.from(masses_mg).sort();
-  const mean = masses_mg.reduce((sum, mass) => sum + mass, 0) / DRAW_COUNT;
+  const mean = masses_mg.reduce((sum, mass) => sum + mass, 0) / masses_mg.length;
   const squares = masses_mg.reduce((sum, mass) => sum + (mass - mean) * (mass - mean), 0);
   return {
-    sd_mg: Math.sqrt(squares / (DRAW_COUNT - 1)),
+    sd_mg: Math.sqrt(squares / (masses_mg.length - 1)),
     low90_mg: sampleQuantile(sorted, 0.05),
     high90_mg: sampleQuantile(sorted, 0.95),
     low98_mg: sampleQuantile(sorted, 0.01),

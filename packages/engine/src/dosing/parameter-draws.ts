@@ -4,7 +4,7 @@ import type { Parameter, ParameterValues } from './dosing.ts';
 import { parameterValue } from './parameter-values.ts';
 
 /** Draws of every interval and gain. */
-export const DRAW_COUNT = 512;
+const DRAW_COUNT = 512;
 
 /**
  * The fixed quasi-random draws of the parameters that intervals and gains share.
@@ -19,12 +19,12 @@ export function parameterDraws(parameters: readonly Parameter[], seed: number): 
   const dimensions = parameters.length;
   const points = new Float64Array(DRAW_COUNT * dimensions);
   fillQuasiRandom(points, { dimensions, seed });
-  return Array.from({ length: DRAW_COUNT }, (_, draw) =>
-    Object.fromEntries(
-      parameters.map((parameter, j) => [
-        parameter.key,
-        parameterValue(parameter, normalQuantile(points[draw * dimensions + j] ?? 0.5)),
-      ]),
-    ),
-  );
+  return Array.from({ length: DRAW_COUNT }, (_, draw) => {
+    const values: Record<string, number> = {};
+    for (let j = 0; j < dimensions; j++) {
+      const parameter = parameters[j]!;
+      values[parameter.key] = parameterValue(parameter, normalQuantile(points[draw * dimensions + j]!));
+    }
+    return values;
+  });
 }

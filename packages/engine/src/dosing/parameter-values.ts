@@ -30,14 +30,14 @@ export function parameterValue(parameter: Parameter, z: StandardCoordinate): InU
  * @source none: bookkeeping
  */
 export function valuesAtMeans(parameters: readonly Parameter[], given: ParameterValues = {}): ParameterValues {
-  const means = parameters.map((parameter) => [
+  const means = parameters.map((parameter): [string, number] => [
     parameter.key,
     parameterValue(parameter, parameter.shape === 'half-normal' ? HALF_NORMAL_MEAN : 0),
   ]);
   return { ...Object.fromEntries(means), ...given };
 }
 
-/** A number of standard deviations. */
+/** A number of standard deviations: no unit. */
 type StandardCoordinate = number;
 /** A number in the unit of the key it belongs to. */
 type InUnitOfKey = number;

@@ -60,6 +60,9 @@ export interface SpringPart extends PartOfStock {
   readonly rate_N_per_mm?: Quantity;
 }
 
+/** The number of a bore along its carrier, from 1: no unit. */
+type BoreNumber = number;
+
 /** A filler with a measuring disc and spring plungers, as data. Nothing here is code. */
 export interface Filler {
   readonly id: string;
@@ -69,7 +72,7 @@ export interface Filler {
     readonly groupCount: number;
     readonly columnCount: number;
     /** Carrier bore (1-based) that each column feeds; left out: column j feeds bore j. */
-    readonly boreOfColumn?: readonly number[];
+    readonly boreOfColumn?: readonly BoreNumber[];
     /** Whether powder lies between the last pin and the scraper, so that a deep last pin is refilled. */
     readonly isRefilledAfterLastPin: boolean;
   };

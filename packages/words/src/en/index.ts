@@ -1,3 +1,15 @@
 export { domainErrorSentence, faultSentence } from './catalogue.ts';
 export { COMMAND_LINE, USAGE } from './commands.ts';
 export { METHOD_WORDS, REPORT_WORDS, VERDICT_WORDS } from './register.ts';
+export {
+  adjusterName,
+  BASIS_WORDS,
+  CRITERION_WORDS,
+  DESIGN_WORDS,
+  DOSING_METHOD_NAMES,
+  HALVED_BY_WORDS,
+  PARAMETER_NAMES,
+  TARGET_WORDS,
+  TEST_WORDS,
+} from './design.ts';
+export { findingSentence } from './findings.ts';

@@ -1,8 +1,12 @@
 import { compressibilityIndex_pct } from '#materials';
-import type { DosingContext, Finding, Suitability } from '../dosing.ts';
+import type { DosingContext, Suitability } from '../dosing.ts';
+import type { Finding } from '../finding.ts';
 
 /** Limits of suitability for a disc. @source common practice, no source */
 export const DISC_SUITABILITY = { freest_pct: 15, stickiest_pct: 31, unusableAbove_pct: 37, slugForce_N: 75 } as const;
+
+/** A limit is not broken by the last binary digit: 0.69 and 1.00 g/mL give 31.000000000000004 %. */
+const ROUNDING = 1e-9;
 
 /**
  * Whether a powder suits the measuring disc, with the numbers that say so.
@@ -20,9 +24,15 @@ export function accepts({ material }: DosingContext): Suitability {
     tappedDensity_g_per_mL: material.tappedDensity_g_per_mL.mean,
   });
   const { freest_pct, stickiest_pct, unusableAbove_pct, slugForce_N } = DISC_SUITABILITY;
-  const reason = (code: string, numbers: Finding['numbers']): Finding => ({ code, numbers, rule: 'disc-suitability' });
+  const reason = (code: Finding['code'], numbers: Finding['numbers']): Finding => ({
+    code,
+    numbers,
+    rule: 'disc-suitability',
+  });
   const unsuitable = [
-    ...(index_pct > unusableAbove_pct ? [reason('flow-too-poor', { index_pct, limit_pct: unusableAbove_pct })] : []),
+    ...(index_pct > unusableAbove_pct + ROUNDING
+      ? [reason('flow-too-poor', { index_pct, limit_pct: unusableAbove_pct })]
+      : []),
     ...(material.slug &&
     (!material.slug.isHeld ? material.slug.force_N >= slugForce_N : material.slug.force_N > slugForce_N)
       ? [reason('no-slug', { force_N: material.slug.force_N, limit_N: slugForce_N })]
@@ -30,8 +40,8 @@ export function accepts({ material }: DosingContext): Suitability {
   ];
   if (unsuitable.length > 0) return { grade: 'unsuitable', reasons: unsuitable };
   const possible = [
-    ...(index_pct < freest_pct ? [reason('flow-too-free', { index_pct, limit_pct: freest_pct })] : []),
-    ...(index_pct > stickiest_pct ? [reason('flow-poor', { index_pct, limit_pct: stickiest_pct })] : []),
+    ...(index_pct < freest_pct - ROUNDING ? [reason('flow-too-free', { index_pct, limit_pct: freest_pct })] : []),
+    ...(index_pct > stickiest_pct + ROUNDING ? [reason('flow-poor', { index_pct, limit_pct: stickiest_pct })] : []),
     ...(material.slug?.isHeld ? [] : [reason('slug-unknown', { limit_N: slugForce_N })]),
   ];
   if (possible.length > 0) return { grade: 'possible', reasons: possible };

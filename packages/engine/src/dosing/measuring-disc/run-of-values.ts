@@ -2,40 +2,41 @@ import type { DosingContext, ParameterValues } from '../dosing.ts';
 import { offsetKey } from './keys.ts';
 import { lawOfValues } from './law-of-values.ts';
 import type { SetUp } from './set-up.ts';
-import type { DiscRun } from './tamp-stations.ts';
+import type { DiscRun } from './tamp.kernel.ts';
 
 /** A pin never reaches the base of the disc, however far its setting is off. */
 const LEAST_PLUG_mm = 0.5;
 
 /**
- * The station model's input for one set of parameter values.
+ * The station model's input for sets of parameter values.
  *
  * @param context - material and filler
  * @param setUp - parts and depths
- * @param values - every parameter of `parameters` by key
- * @returns the run
+ * @returns a function from values of `parameters` by key (what is left out counts as 0) to the run
  * @throws nothing
  * @source none: bookkeeping
  */
-export function runOfValues(context: DosingContext, setUp: SetUp, values: ParameterValues): DiscRun {
-  const value = (key: string): number => values[key] ?? 0;
+export function runOfValues(context: DosingContext, setUp: SetUp): (values: ParameterValues) => DiscRun {
   const { boreDiameter_mm, boreArea_mm2, discHeight_mm } = setUp;
-  const feedDensity_g_per_mL = value('feedDensity_g_per_mL');
-  const depths_mm = context.filler.pins.scales.map(({ station }, i) => {
-    const set_mm = setUp.depths_mm[i] ?? 0;
-    if (set_mm === 0) return 0;
-    return Math.min(discHeight_mm - LEAST_PLUG_mm, Math.max(0, set_mm + value(offsetKey(station))));
-  });
-  return {
-    boreArea_mm2,
-    discHeight_mm,
-    depths_mm,
-    feedDensity_g_per_mL,
-    refill_ratio: value('refill_ratio'),
-    captured_mg: value('captured_ratio') * feedDensity_g_per_mL * boreArea_mm2 * boreDiameter_mm,
-    law: lawOfValues(context.material.compression, values, boreArea_mm2),
-    preload_N: value('springPreload_N'),
-    rate_N_per_mm: value('springRate_N_per_mm'),
-    isRefilledAfterLastPin: context.filler.disc.isRefilledAfterLastPin,
+  const { compression } = context.material;
+  const { isRefilledAfterLastPin } = context.filler.disc;
+  const offsetKeys = context.filler.pins.scales.map(({ station }) => offsetKey(station));
+  const deepest_mm = discHeight_mm - LEAST_PLUG_mm;
+  return (values) => {
+    const feedDensity_g_per_mL = values['feedDensity_g_per_mL'] ?? 0;
+    return {
+      boreArea_mm2,
+      discHeight_mm,
+      depths_mm: setUp.depths_mm.map((set_mm, k) =>
+        set_mm === 0 ? 0 : Math.min(deepest_mm, Math.max(0, set_mm + (values[offsetKeys[k] ?? ''] ?? 0))),
+      ),
+      feedDensity_g_per_mL,
+      refill_ratio: values['refill_ratio'] ?? 0,
+      captured_mg: (values['captured_ratio'] ?? 0) * feedDensity_g_per_mL * boreArea_mm2 * boreDiameter_mm,
+      law: lawOfValues(compression, values, boreArea_mm2),
+      preload_N: values['springPreload_N'] ?? 0,
+      rate_N_per_mm: values['springRate_N_per_mm'] ?? 0,
+      isRefilledAfterLastPin,
+    };
   };
 }

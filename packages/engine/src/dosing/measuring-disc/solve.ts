@@ -1,5 +1,6 @@
 import { discHeight_mm, discsFor, springSets, type DiscPart, type SpringPart } from '#fillers';
-import type { DosingContext, Finding, Settings, Solution } from '../dosing.ts';
+import type { DosingContext, Settings, Solution } from '../dosing.ts';
+import type { Finding } from '../finding.ts';
 import { valuesAtMeans } from '../parameter-values.ts';
 import { validatedDepths } from './adjusters.ts';
 import { evaluator } from './evaluator.ts';
@@ -74,7 +75,7 @@ function solveWith(context: DosingContext, { disc, springs, target_mg }: Task): 
   return { kind: 'solved', settings };
 }
 
-function unsolved(parts: Settings['parts'], code: string, numbers: Finding['numbers']): Solution {
+function unsolved(parts: Settings['parts'], code: Finding['code'], numbers: Finding['numbers']): Solution {
   return { kind: 'unsolved', parts, reason: { code, numbers, rule: 'dosing.disc-stations' } };
 }
 

@@ -5,7 +5,8 @@ import { pressureAtDensity_MPa } from '#materials';
 import { boreArea_mm2 } from './bore-area.ts';
 import { discRecurrence_mg } from './disc-recurrence.ts';
 import { entries } from './entries.ts';
-import { tampStations, type DiscRun } from './tamp-stations.ts';
+import { tampStations } from './tamp-stations.ts';
+import type { DiscRun } from './tamp.kernel.ts';
 import { judgeCase } from '#catalogue';
 
 const ALDER: DiscRun = {

@@ -1,7 +1,8 @@
-import type { DosingContext, Finding, Prediction } from '../dosing.ts';
+import type { DosingContext, Prediction } from '../dosing.ts';
+import type { Finding } from '../finding.ts';
 import { validatedDepths } from './adjusters.ts';
 import { DISC_SUITABILITY } from './accepts.ts';
-import type { DiscRun } from './tamp-stations.ts';
+import type { DiscRun } from './tamp.kernel.ts';
 
 /** Loose powder on top of the slug that the last refill may leave. @source common practice, no source */
 const LOOSEST_REFILL_mm = 1;
@@ -48,7 +49,7 @@ function stationWarnings(context: DosingContext, { stations }: Seen): readonly F
 }
 
 function slugWarnings(context: DosingContext, seen: Seen): readonly Finding[] {
-  const { stations, run, released_mm, longest_mm, fit } = seen;
+  const { stations, run, released_mm, longest_mm, width_mm, fit } = seen;
   const found: Finding[] = [];
   const springback_frac = context.material.axialSpringback_pct.mean / 100;
   const refilled = run.isRefilledAfterLastPin ? stations : stations.slice(0, -1);
@@ -63,7 +64,6 @@ function slugWarnings(context: DosingContext, seen: Seen): readonly Finding[] {
       });
   }
   if (fit !== 'rigid') found.push({ code: fit, numbers: { released_mm, longest_mm }, rule: 'shells.slug-fit' });
-  const width_mm = 2 * Math.sqrt(run.boreArea_mm2 / Math.PI) * (1 + context.material.radialSpringback_pct.mean / 100);
   const body_mm = 2 * context.shell.bodyInnerRadius_mm;
   if (width_mm >= body_mm)
     found.push({ code: 'slug-wider-than-body', numbers: { width_mm, body_mm }, rule: 'radial-springback' });
