@@ -5,5 +5,6 @@ export { DOCUMENT_RULES, type DocumentNotice, type DocumentRule } from './docume
 export type { Correction, ExpectedWeights } from './expected-weights.ts';
 export type { LimitCard, LimitPair } from './limit-card.ts';
 export type { RouteOutlook, TestOutlook } from './route-outlook.ts';
+export { entries } from './entries.ts';
 export { search, type SearchInput } from './search.ts';
 export type { Tare } from './tare.ts';

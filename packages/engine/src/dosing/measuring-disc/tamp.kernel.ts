@@ -28,11 +28,14 @@ export interface TampColumns {
   readonly masses_mg: Float64Array;
 }
 
+/** A code that is only compared: no unit. */
+type RegimeCode = number;
+
 /** Codes in `TampColumns.regimes`. */
-export const FLUSH = 0;
-export const ON_STOP = 1;
-export const ON_SPRING = 2;
-export const LIMITED = 3;
+export const FLUSH: RegimeCode = 0;
+export const ON_STOP: RegimeCode = 1;
+export const ON_SPRING: RegimeCode = 2;
+export const LIMITED: RegimeCode = 3;
 
 /** Halvings of the depth between 0 and the stop: below 1e-15 of it. */
 const HALVINGS = 52;

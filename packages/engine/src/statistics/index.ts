@@ -1,0 +1,1 @@
+export { entries } from './entries.ts';
