@@ -1,5 +1,6 @@
 /** Why a call was refused. */
-export type StatsErrorCode = 'not-a-number' | 'not-finite' | 'not-whole' | 'out-of-range' | 'too-few' | 'wrong-length';
+export type StatsErrorCode =
+  'not-a-number' | 'not-finite' | 'not-whole' | 'out-of-range' | 'sample-size' | 'wrong-length';
 
 /**
  * A wrong input. `numbers` holds the offending field under its own name and, where there is one, the allowed range

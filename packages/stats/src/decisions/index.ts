@@ -1,0 +1,14 @@
+export type { AcceptanceValue, AcceptanceValueInput } from './acceptance-value.ts';
+export { acceptanceValue } from './acceptance-value.ts';
+export type { UncertainDosageUnits } from './acceptance-value-quantiles.ts';
+export { acceptanceValueQuantiles } from './acceptance-value-quantiles.ts';
+export type { MassLimits } from './mass-limits.ts';
+export { MASS_LIMITS } from './mass-limits.ts';
+export type { AcceptanceValueLimit } from './probability-acceptance-value-within.ts';
+export { probabilityAcceptanceValueWithin } from './probability-acceptance-value-within.ts';
+export type { DosageUnits } from './probability-of-passing-dosage-units.ts';
+export { probabilityOfPassingDosageUnits } from './probability-of-passing-dosage-units.ts';
+export type { UnitMasses } from './probability-of-passing-uniformity-of-mass.ts';
+export { probabilityOfPassingUniformityOfMass } from './probability-of-passing-uniformity-of-mass.ts';
+export type { ContentsOfTwenty, MassJudgement, MassReason } from './uniformity-of-mass.ts';
+export { uniformityOfMass } from './uniformity-of-mass.ts';
