@@ -1,0 +1,5 @@
+export { conflictAt } from './conflict-at.ts';
+export { fieldOf } from './field-of.ts';
+export { parseWith, type Parsed } from './parse-with.ts';
+export { rangeConflicts } from './range-conflicts.ts';
+export type { SourceDocument } from './source-document.ts';

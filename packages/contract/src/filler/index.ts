@@ -1,0 +1,2 @@
+export { fillerSchema } from './filler-schema.ts';
+export { parseFiller } from './parse-filler.ts';

@@ -1,0 +1,1 @@
+export { documentSchemas } from './document-schemas.ts';

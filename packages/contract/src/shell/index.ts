@@ -1,0 +1,2 @@
+export { parseShell } from './parse-shell.ts';
+export { shellSchema } from './shell-schema.ts';

@@ -1,0 +1,18 @@
+export { choiceOf } from './choice-of.ts';
+export { choiceSchema } from './choice-schema.ts';
+export { dateSchema } from './date-schema.ts';
+export { flagSchema } from './flag-schema.ts';
+export { formatSchema } from './format-schema.ts';
+export { itemsAt } from './items-at.ts';
+export { listSchema } from './list-schema.ts';
+export { mappingSchema } from './mapping-schema.ts';
+export { meanAt } from './mean-at.ts';
+export type { NumberLimits } from './number-limits.ts';
+export { numberSchema } from './number-schema.ts';
+export { populationSchema } from './population-schema.ts';
+export { quantityOrGuessSchema, quantitySchema, type QuantityLimits } from './quantity-schema.ts';
+export { rangeSchema } from './range-schema.ts';
+export { repeatsIn } from './repeats-in.ts';
+export { textAt } from './text-at.ts';
+export { textSchema } from './text-schema.ts';
+export { valueAt } from './value-at.ts';
