@@ -26,13 +26,13 @@ interface Section {
 export function capsuleDrawing(candidate: RankedCandidate): string {
   const { geometry, prediction, size } = candidate;
   const section = sectionOf(candidate);
-  const columnCount = Math.ceil(section.length_mm / COLUMN_mm);
+  const columnCount = Math.ceil(section.length_mm / COLUMN_mm) + 2;
   const outer_mm = geometry.capInnerRadius_mm + geometry.bodyWall_mm;
   const rowCount = 2 * Math.ceil(outer_mm / ROW_mm) + 1;
   const rows = Array.from({ length: rowCount }, (_, row) => {
     const radius_mm = Math.abs(row - (rowCount - 1) / 2) * ROW_mm;
     const cells = Array.from({ length: columnCount }, (_, column) =>
-      cell(candidate, section, { at_mm: (column + 0.5) * COLUMN_mm, radius_mm }),
+      cell(candidate, section, { at_mm: (column - 0.5) * COLUMN_mm, radius_mm }),
     );
     return `  ${cells.join('')}`.trimEnd();
   });

@@ -36,7 +36,9 @@ export function designText({ brief, design, rank, isEachRejection, notices }: De
     bulleted(DESIGN_WORDS.notices, notices),
     design.candidates.length > 0 ? rankingText(brief, design) : '',
     rejectionsText(design, isEachRejection),
-    ...(chosen ? [settingSheetText(brief, chosen), limitCardText(chosen), capsuleDrawing(chosen), outlookText(chosen)] : []),
+    ...(chosen
+      ? [settingSheetText(brief, chosen), limitCardText(chosen), capsuleDrawing(chosen), outlookText(chosen)]
+      : []),
     bulleted(DESIGN_WORDS.cautions, [...(brief.cautions ?? []), ...DESIGN_WORDS.usualCautions]),
   ]
     .filter((text) => text !== '')

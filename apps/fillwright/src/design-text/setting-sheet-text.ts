@@ -1,5 +1,5 @@
 import type { Brief, Correction, RankedCandidate } from '@fillwright/engine/design';
-import { adjusterName, DESIGN_WORDS, findingSentence } from '@fillwright/words/en';
+import { adjusterName, CONSEQUENCE_WORDS, DESIGN_WORDS, findingSentence } from '@fillwright/words/en';
 import { columns, wrapped } from '../layout.ts';
 import { fixed, short, signed } from './shown.ts';
 
@@ -87,7 +87,10 @@ function turned(correction: Correction, at: { side: 'under' | 'over'; limit_mg: 
     ...{ side: at.side, limit: fixed(at.limit_mg, 0), adjuster: adjusterName(adjuster) },
     ...{ change: fixed(change_mg_per_step), example: fixed(example_mg, 0), steps: exampleSteps },
   });
-  const consequence = brings.length > 0 ? ` ${DESIGN_WORDS.brings(brings.join(', '))}` : '';
+  const consequence =
+    brings.length > 0
+      ? ` ${DESIGN_WORDS.brings(brings.map((code) => CONSEQUENCE_WORDS[code] ?? code).join(', '))}`
+      : '';
   return sentence + consequence + (isOutsideValidated ? ` ${DESIGN_WORDS.leavesValidated}` : '');
 }
 

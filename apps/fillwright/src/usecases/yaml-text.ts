@@ -52,10 +52,13 @@ function read(text: string): YamlText {
     const { line, col } = counter.linePos(offset);
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
-  const problems = [...document.errors, ...document.warnings];
-  const faults: (InputFault & Place)[] = problems.map(({ code, pos }) => ({
+  // One slip often makes several errors in its line: the first says enough.
+  const problems = [...document.errors, ...document.warnings]
+    .map(({ code, pos }) => ({ code, ...placeAt(pos[0]) }))
+    .filter(({ line }, index, all) => all.findIndex((other) => other.line === line) === index);
+  const faults: (InputFault & Place)[] = problems.map(({ code, ...place }) => ({
     ...syntax(code.toLowerCase().replaceAll('_', '-')),
-    ...placeAt(pos[0]),
+    ...place,
   }));
   const isIntact = problems.every(({ code }) => HARMLESS.has(code));
   if (isIntact && document.contents === null) faults.push({ ...syntax('empty-text'), ...START });

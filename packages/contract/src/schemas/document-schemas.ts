@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { briefSchema } from '#brief';
+import { designSchema } from '#design';
 import { fillerSchema } from '#filler';
 import { shellSchema } from '#shell';
 
@@ -12,6 +13,7 @@ import { shellSchema } from '#shell';
 export function documentSchemas(): Readonly<Record<string, unknown>> {
   return {
     'brief.schema.json': titled(briefSchema, 'Fillwright brief (*.brief.yaml)'),
+    'design.schema.json': titled(designSchema, 'Fillwright design (fillwright design --json)'),
     'filler.schema.json': titled(fillerSchema, 'Fillwright filler (*.filler.yaml)'),
     'shell.schema.json': titled(shellSchema, 'Fillwright shell (*.shell.yaml)'),
   };

@@ -1,4 +1,4 @@
-import type { DosingContext, DosingMethod, Gains, MeanInterval, Prediction, Settings } from '#dosing';
+import type { DosingContext, DosingMethod, FindingCode, Gains, MeanInterval, Prediction, Settings } from '#dosing';
 
 /** What to turn when the mean of the first weights is inside the forecast but outside the mean limit. */
 export interface Correction {
@@ -9,7 +9,7 @@ export interface Correction {
   readonly example_mg: number;
   readonly exampleSteps: StepCount;
   /** Warnings that the example's move would bring; the sheet names them. */
-  readonly brings: readonly string[];
+  readonly brings: readonly FindingCode[];
   /** The example leaves the validated range. */
   readonly isOutsideValidated: boolean;
 }
@@ -101,7 +101,7 @@ function correction(input: ExpectedInput, direction: 1 | -1): Correction | undef
   };
 }
 
-function newWarnings(input: ExpectedInput, move: { key: string; moved_mm: number }): readonly string[] {
+function newWarnings(input: ExpectedInput, move: { key: string; moved_mm: number }): readonly FindingCode[] {
   if (move.moved_mm < 0) return [];
   const values = { ...input.settings.values, [move.key]: move.moved_mm };
   const before = new Set(input.prediction.warnings.map(({ code }) => code));

@@ -25,7 +25,7 @@ import { tareOf } from './tare.ts';
 export interface SearchInput {
   readonly brief: Brief;
   readonly filler: Filler;
-  /** Figures of every shell that the brief names, in its order. */
+  /** Figures of the shells that the brief names, one for each in its order. */
   readonly shells: readonly ShellRecord[];
   readonly seed: number;
 }
@@ -46,7 +46,9 @@ export function search(input: SearchInput): Design {
   const { brief, filler, seed } = input;
   const target = targetFill(brief.parts[0].target);
   const rejections: Rejection[] = [];
-  const found = input.shells.flatMap((record) => candidatesIn(input, { record, target, rejections }));
+  const found = input.shells.flatMap((record, shellIndex) =>
+    candidatesIn(input, { record, shellIndex, target, rejections }),
+  );
   const rigid = found.filter(({ candidate }) => candidate.prediction.fit === 'rigid');
   for (const { candidate } of found) {
     if (rigid.length === 0 || candidate.prediction.fit === 'rigid') continue;
@@ -79,11 +81,13 @@ interface Found {
   readonly method: DosingMethod;
   readonly context: DosingContext;
   readonly record: ShellRecord;
+  /** Place of the shell in the brief. */
+  readonly shellIndex: number;
 }
 
 function candidatesIn(
   input: SearchInput,
-  at: { record: ShellRecord; target: TargetFill; rejections: Rejection[] },
+  at: { record: ShellRecord; shellIndex: number; target: TargetFill; rejections: Rejection[] },
 ): readonly Found[] {
   const { record, rejections } = at;
   const shell = shellGeometry(record);
@@ -113,13 +117,14 @@ function byMethod(
   input: SearchInput,
   at: {
     record: ShellRecord;
+    shellIndex: number;
     target: TargetFill;
     rejections: Rejection[];
     method: DosingMethod;
     context: DosingContext;
   },
 ): readonly Found[] {
-  const { record, target, rejections, method, context } = at;
+  const { record, shellIndex, target, rejections, method, context } = at;
   const { size } = record;
   const suitability = method.accepts(context);
   if (suitability.grade === 'unsuitable') {
@@ -151,7 +156,7 @@ function byMethod(
       afterSetUp: set,
       merits,
     };
-    return [{ candidate, method, context, record }];
+    return [{ candidate, method, context, record, shellIndex }];
   });
 }
 
@@ -192,7 +197,7 @@ function ranked(input: SearchInput, at: Found & { target: TargetFill }): Omit<Ra
   const unit = { mean_pct: prediction.spread.unit_pct, sd_pct: prediction.spread.unsure_pct };
   const betweenTimes_pct = betweenTimesOf(brief).mean_pct;
   const { meanAction_pct } = brief.inProcess;
-  const shell = brief.shells.find(({ size }) => size === record.size);
+  const shell = brief.shells[at.shellIndex];
   const tare = shell ? tareOf(shell, record) : undefined;
   return {
     ...candidate,

@@ -14,6 +14,19 @@ export const USAGE = {
       'Numbers are written with a decimal point. Results go to standard output, problems to standard error.',
       'Exit code: 0 done, 1 a verdict is "fail" or "cannot tell", 2 wrong input, 3 trouble with a file or the program.',
     ].join('\n'),
+  design: `Usage: fillwright design <file.brief.yaml> [--rank <n>] [--all] [--seed <n>] [--json]
+
+Searches shells, parts in stock and settings for set-ups that give the target, ranks them, explains what is not among
+them, and prints one set-up in full: setting sheet, first weights, limit card, the capsule to scale, what it rests on.
+
+  --rank   print the sheet of this set-up instead of the first
+  --all    name every rejected set of parts, not only the nearest of each kind
+  --seed   shifts the draws behind the intervals (default 1); the same brief and seed give the same bytes
+  --json   print everything as JSON (docs/schemas/design.schema.json)
+
+Exit code: 1 when nothing in stock fills a sound brief, 2 when the brief is wrong, 3 when a file cannot be read.
+
+Example: fillwright design examples/alder-200.brief.yaml`,
   methods: `Usage: fillwright methods [words] [--json]
        fillwright methods <id> [--json]
 
@@ -54,6 +67,10 @@ export const COMMAND_LINE = {
     `"${name}" is not a command; ${nearest === undefined ? '' : `the nearest is ${nearest}; `}known are ${known.join(', ')}.`,
   unknownMethod: (id: string, nearest: readonly string[]): string =>
     `"${id}" is not a method; ${nearest.length === 0 ? '"fillwright methods" lists them' : `nearest: ${nearest.join(', ')}`}.`,
+  briefMissing: 'Name the brief to design; examples/alder-200.brief.yaml is one.',
+  notWhole: (flag: string, from: number, to: number): string => `${flag} takes a whole number from ${from} to ${to}.`,
+  rankTooHigh: (rank: number, count: number): string =>
+    `There is no set-up ${rank}: the ranking holds ${count === 1 ? 'one' : `1 to ${count}`}.`,
   methodMissing: 'Name the method to compute; "fillwright methods" lists them.',
   unknownFlag: (flag: string, nearest: string | undefined, known: readonly string[]): string =>
     `${flag} is not a flag here; ${nearest === undefined ? `known are ${known.join(', ')}` : `the nearest is ${nearest}`}.`,

@@ -87,7 +87,7 @@ export const DESIGN_WORDS = {
   andMore: (count: number): string =>
     `... and ${count} more set${count === 1 ? '' : 's'} of parts for the same kind of reason (--all lists them).`,
   behind: (count: number): string =>
-    `${count} further set-up${count === 1 ? '' : 's'} would work but ${count === 1 ? 'is' : 'are'} beaten in every merit by one above.`,
+    `${count} further set-up${count === 1 ? '' : 's'} would work, no better than one above in any merit and worse in one.`,
   suitability: { suitable: 'suits', possible: 'is possible for', unsuitable: 'does not suit' },
   sheet: (rank: number): string => `Setting sheet, set-up ${rank}`,
   mounted: 'mounted',
@@ -101,7 +101,7 @@ export const DESIGN_WORDS = {
   nextPart: (from: string, to: string, change: string): string =>
     `${from} to ${to}: ${change} mg with the pins zeroed again`,
   keptReadings: (working: string, all: string): string =>
-    `; with the readings kept ${working} mg (${all} mg if the flush pin is left too)`,
+    `; with the readings kept ${working} mg${all === working ? '' : ` (${all} mg if the flush pin is left too)`}`,
   start: (what: string): string => `Start with ${what}.`,
   firstWeights: (of: { n: number; low: string; high: string; grossLow: string; grossHigh: string }): string =>
     `The mean of the first ${of.n} should lie between ${of.low} and ${of.high} mg net${of.grossLow === '' ? '' : ` (${of.grossLow} to ${of.grossHigh} mg gross)`} in 98 of 100 such starts.`,
@@ -115,7 +115,7 @@ export const DESIGN_WORDS = {
     steps: number;
   }): string =>
     `${of.side === 'under' ? 'Under' : 'Over'} ${of.limit} mg: ${of.adjuster} ${of.side === 'under' ? 'deeper' : 'higher'}, ${of.change} mg a step; ${of.example} mg ${of.side === 'under' ? 'short' : 'too much'} is ${of.steps} steps.`,
-  brings: (why: string): string => `That far it brings: ${why}. Share the steps among the pins.`,
+  brings: (why: string): string => `That far it brings ${why}: share the steps among the pins.`,
   leavesValidated: 'That far leaves the validated range: a change to be approved.',
   noneOnStop: 'No pin stands on its stop: disc and springs rule the weight, turning a pin does almost nothing.',
   stop: 'Outside the first numbers: stop, the model is wrong; measure the feed density before anything is turned.',

@@ -21,13 +21,13 @@ const FINDINGS: Readonly<Record<FindingCode, (numbers: Numbers) => string>> = {
   'bore-too-wide': (n) =>
     `The bore of ${of(n, 'bore_mm', 2)} mm does not enter a body of ${of(n, 'body_mm', 2)} mm inside.`,
   'by-crumbling': (n) =>
-    `The slug of ${of(n, 'released_mm', 1)} mm is longer than the ${of(n, 'longest_mm', 1)} mm that stay whole in the closed shell: it goes in only by crumbling (dust, powder in the lock, dented ends).`,
+    `The slug of ${of(n, 'released_mm', 2)} mm is longer than the ${of(n, 'longest_mm', 2)} mm that stay whole in the closed shell: it goes in only by crumbling (dust, powder in the lock, dented ends).`,
   'disc-outside-validated': (n) =>
     `Disc height ${of(n, 'height_mm', 2)} mm is outside the validated ${of(n, 'min_mm', 1)} to ${of(n, 'max_mm', 1)} mm: a change to be approved.`,
   'disc-too-tall': (n) =>
     `The disc of ${of(n, 'height_mm', 2)} mm already holds ${of(n, 'flush_mg', 0)} mg with every pin flush, above the target of ${of(n, 'target_mg', 0)} mg.`,
   'does-not-fit': (n) =>
-    `The slug of ${of(n, 'released_mm', 1)} mm does not fit: the closed shell keeps ${of(n, 'longest_mm', 1)} mm whole, and even crumbled it is more than the body holds.`,
+    `The slug of ${of(n, 'released_mm', 2)} mm does not fit: the closed shell keeps ${of(n, 'longest_mm', 2)} mm whole, and even crumbled it is more than the body holds.`,
   'flow-poor': (n) =>
     `Compressibility index ${of(n, 'index_pct', 0)} %, above ${of(n, 'limit_pct', 0)} %: possible, but flow is poor.`,
   'flow-suits': (n) =>
@@ -65,3 +65,12 @@ function of(numbers: Numbers, key: string, decimals: number): string {
   const value = numbers[key];
   return plainNumber(typeof value === 'number' ? value : NaN, { decimals });
 }
+
+/** What a move of a pin would bring, in a few words; codes that no move can bring are not here. */
+export const CONSEQUENCE_WORDS: Readonly<Partial<Record<FindingCode, string>>> = {
+  'on-spring': 'a pin on its spring',
+  limited: 'a pin that cannot enter',
+  'loose-last-refill': 'loose powder on the slug',
+  'outside-validated': 'a pin outside the validated range',
+  'force-beyond-record': 'a force nothing is known of',
+};

@@ -1,3 +1,4 @@
+export { documentFaultSentence, documentNoticeSentence, formatFaults } from './brief.ts';
 export { domainErrorSentence, faultSentence } from './catalogue.ts';
 export { COMMAND_LINE, USAGE } from './commands.ts';
 export { METHOD_WORDS, REPORT_WORDS, VERDICT_WORDS } from './register.ts';
@@ -12,4 +13,4 @@ export {
   TARGET_WORDS,
   TEST_WORDS,
 } from './design.ts';
-export { findingSentence } from './findings.ts';
+export { CONSEQUENCE_WORDS, findingSentence } from './findings.ts';

@@ -1,0 +1,84 @@
+import { readFile } from 'node:fs/promises';
+import { DomainError } from '@fillwright/engine/catalogue';
+import { search, type Design } from '@fillwright/engine/design';
+import { COMMAND_LINE, domainErrorSentence, formatFaults, documentNoticeSentence, USAGE } from '@fillwright/words/en';
+import { readArguments } from '../arguments.ts';
+import { designText } from '../design-text/design-text.ts';
+import { refuse } from '../refuse.ts';
+import type { Streams } from '../streams.ts';
+import { readBrief, type BriefRead } from '../usecases/read-brief.ts';
+
+const LARGEST_SEED = 4294967295;
+
+/**
+ * `fillwright design <brief>`: ranked set-ups with the sheet, limit card and drawing of one of them.
+ *
+ * @param args - the brief's path and flags
+ * @param streams - where to write
+ * @returns exit code: 0, 1 when nothing in stock fills a sound brief, 2 for wrong input, 3 when a file cannot be read
+ */
+export async function run(args: readonly string[], streams: Streams): Promise<number> {
+  const { words, values, switches, problems } = readArguments(args, {
+    json: 'switch',
+    all: 'switch',
+    seed: 'value',
+    rank: 'value',
+  });
+  if (switches.has('help')) {
+    streams.out(USAGE.design);
+    return 0;
+  }
+  const [path, ...others] = words;
+  const seed = wholeNumber(values.get('seed')?.[0], { from: 0, to: LARGEST_SEED });
+  const rank = wholeNumber(values.get('rank')?.[0], { from: 1, to: 1000 });
+  const wrong = [
+    ...problems,
+    ...others.map((word) => COMMAND_LINE.wordNotTaken(word)),
+    ...(path === undefined ? [COMMAND_LINE.briefMissing] : []),
+    ...(Number.isNaN(seed) ? [COMMAND_LINE.notWhole('--seed', 0, LARGEST_SEED)] : []),
+    ...(Number.isNaN(rank) ? [COMMAND_LINE.notWhole('--rank', 1, 1000)] : []),
+  ];
+  if (path === undefined || wrong.length > 0) return refuse(streams, ...wrong);
+  const read = await readBrief({ path, readText: (file) => readFile(file, 'utf8') });
+  if (!read.ok) {
+    streams.problem(formatFaults(read.faults));
+    return read.kind === 'file' ? 3 : 2;
+  }
+  const design = designed(read, seed);
+  if (typeof design === 'string') return refuse(streams, design);
+  const count = design.candidates.length;
+  if (count > 0 && rank > count) return refuse(streams, COMMAND_LINE.rankTooHigh(rank, count));
+  streams.out(
+    switches.has('json')
+      ? await json(design)
+      : designText({
+          brief: read.brief,
+          design,
+          rank,
+          isEachRejection: switches.has('all'),
+          notices: read.notices.map(documentNoticeSentence),
+        }),
+  );
+  return count > 0 ? 0 : 1;
+}
+
+function designed({ brief, filler, shells }: Extract<BriefRead, { ok: true }>, seed: number): Design | string {
+  try {
+    return search({ brief, filler, shells, seed });
+  } catch (error) {
+    if (error instanceof DomainError) return domainErrorSentence(error.code, error.facts);
+    throw error;
+  }
+}
+
+async function json(design: Design): Promise<string> {
+  const { checkedDesign } = await import('@fillwright/contract/design');
+  return JSON.stringify(checkedDesign(design), null, 2);
+}
+
+/** The whole number a flag gives, 1 when it is not given, NaN when it is not one. */
+function wholeNumber(text: string | undefined, range: { from: number; to: number }): number {
+  if (text === undefined) return 1;
+  const value = /^\d+$/.test(text) ? Number(text) : NaN;
+  return value >= range.from && value <= range.to ? value : NaN;
+}

@@ -1,0 +1,2 @@
+export { checkedDesign } from './checked-design.ts';
+export { designSchema } from './design-schema.ts';
