@@ -9,12 +9,14 @@ import { convert } from './golden/convert.mjs';
 try {
   const { values, positionals } = parseArgs({ options: { out: { type: 'string' } }, allowPositionals: true });
   if (positionals.length !== 1) throw new TypeError('give one file: npm run golden -- <file.json> --out <file.json>');
-  const { cases, leftOut } = convert(JSON.parse(readFileSync(positionals[0], 'utf8')));
+  const { cases, leftOut, total } = convert(JSON.parse(readFileSync(positionals[0], 'utf8')));
   const text = `[\n${cases.map((one) => JSON.stringify(one)).join(',\n')}\n]\n`;
   if (values.out === undefined) process.stdout.write(text);
   else writeFileSync(values.out, text);
   for (const { id, group, why } of leftOut) console.error(`left out: ${group} ${id}: ${why}`);
-  console.error(`${cases.length} of ${cases.length + leftOut.length} cases converted, ${leftOut.length} left out`);
+  console.error(
+    `${total - leftOut.length} of ${total} cases converted (${cases.length} check cases), ${leftOut.length} left out`,
+  );
 } catch (error) {
   console.error(`golden: ${error.message}`);
   process.exitCode = error.syscall ? 3 : 2;

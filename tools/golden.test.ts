@@ -106,7 +106,33 @@ describe('npm run golden', () => {
     expect(status).toBe(0);
     expect(cases.map(({ id }) => id)).toEqual(['kept']);
     expect(problems).toContain(why);
-    expect(problems).toContain('1 of 2 cases converted, 1 left out');
+    expect(problems).toContain('1 of 2 cases converted (1 check cases), 1 left out');
+  });
+  test('golden: a case of a set that speaks of several methods becomes one check case for each', () => {
+    const lot = { mean: 97, sd: 4, T: 100, L1: 15, L2: 25, distribution: 'normal' };
+    const oc = { p_stage1_exact: 0.9, p_av30_exact: 0.8, p_pass: 0.7 };
+    const { cases } = convert({
+      set: 'udu_oc',
+      cases: [{ id: 'x', inputs: lot, expected: oc, tolerance: { abs: 1e-6, fields: { p_pass: { abs: 0.001 } } } }],
+    });
+    expect(cases).toMatchObject([
+      { id: 'x.10-units', group: 'udu_oc', inputs: { unitCount: 10 }, expected: 0.9, tolerance: { abs: 1e-6 } },
+      { id: 'x.30-units', inputs: { unitCount: 30 }, expected: 0.8 },
+      { id: 'x.both-stages', method: 'statistics.dosage-units-pass', expected: 0.7, tolerance: { abs: 0.001 } },
+    ]);
+  });
+  test('golden: contents are gross less shell, without the noise of the subtraction', () => {
+    const { cases } = convert({
+      set: 'uniformity_of_mass',
+      cases: [
+        {
+          ...{ id: 'm', inputs: { test: 'EP 2.9.5 capsules', gross_mg: [442.9], shell_mg: [79.9] } },
+          ...{ expected: { mean_net: 363, passes: true }, tolerance: { abs: 1e-9 } },
+        },
+        { id: 'other', inputs: { test: 'USP 2091 hard capsules' }, expected: {} },
+      ],
+    });
+    expect(cases).toMatchObject([{ inputs: { contents_mg: [363] }, expected: { verdict: 'pass', mean_mg: 363 } }]);
   });
   test('refuses: the cases of a set without methods are left out', () => {
     const { status, problems, cases } = convert({
@@ -114,7 +140,7 @@ describe('npm run golden', () => {
       cases: [{ id: 'arl-1', inputs: {}, expected: { arl: 370.4 } }],
     });
     expect([status, cases]).toEqual([0, []]);
-    expect(problems).toContain('no method for the set "arl"');
+    expect(problems).toContain('no method for this case of the set "arl"');
   });
   test.each(['{', '{}', '3'])('refuses: %s is not of the form, exit 2', (text) => {
     expect(convert(text)).toMatchObject({ status: 2 });

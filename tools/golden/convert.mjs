@@ -15,35 +15,29 @@ export function convert(file) {
   const [cases, leftOut, ids] = [[], [], new Set()];
   for (const [index, given] of list.entries()) {
     try {
-      cases.push(converted(given, file.set, ids));
+      cases.push(...converted(given, file.set, ids));
     } catch (error) {
       if (!(error instanceof LeftOut)) throw error;
       leftOut.push({ id: given?.id ?? `case ${index}`, group: given?.topic ?? file.set ?? '', why: error.message });
     }
   }
-  return { cases, leftOut };
+  return { cases, leftOut, total: list.length };
 }
 
 function converted(given, set, ids) {
   if (typeof given?.id !== 'string' || given.id === '') throw new LeftOut('has no id');
   if (ids.has(given.id)) throw new LeftOut('its id is used twice');
   ids.add(given.id);
-  return 'equation' in given ? fromEquation(given) : fromSet(given, set);
+  return 'equation' in given ? [fromEquation(given)] : fromSet(given, set);
 }
 
 function fromSet(given, set) {
-  const found = SETS.get(set)?.(given);
-  if (!found) throw new LeftOut(`no method for the set "${set ?? 'none'}"`);
-  const { method, inputs, expected } = found;
-  return {
-    id: given.id,
-    group: set,
-    method,
-    inputs,
-    expected,
-    tolerance: given.tolerance ?? {},
-    source: sourceOf(given),
-  };
+  const found = SETS.get(set)?.(given) ?? [];
+  if (found.length === 0) throw new LeftOut(`no method for this case of the set "${set ?? 'none'}"`);
+  return found.map(({ part, method, inputs, expected, tolerance = given.tolerance ?? {} }) => {
+    const id = part === undefined ? given.id : `${given.id}.${part}`;
+    return { id, group: set, method, inputs, expected, tolerance, source: sourceOf(given) };
+  });
 }
 
 function fromEquation(given) {
