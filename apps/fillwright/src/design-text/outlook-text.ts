@@ -1,4 +1,4 @@
-import type { RankedCandidate, TestOutlook } from '@fillwright/engine/design';
+import type { ContentOutlook, RankedCandidate, TestOutlook } from '@fillwright/engine/design';
 import {
   adjusterName,
   BASIS_WORDS,
@@ -20,18 +20,20 @@ const SURELY = 0.999;
  * @returns the lines
  */
 export function outlookText(candidate: RankedCandidate): string {
-  const { tests, bindingIndex } = candidate.outlook;
+  const { contents, tests, bindingIndex } = candidate.outlook;
   const { interval, prediction } = candidate;
   const causes = prediction.spread.components.filter(({ sd_pct }) => sd_pct > 0);
   const shares = interval.shares.filter(({ share_frac }) => share_frac >= 0.005);
   return [
     DESIGN_WORDS.outlook,
+    ...contents.map((content) => wrapped('  ', contentTold(content))),
     ...tests.map((test, i) => wrapped('  ', told(test, i === bindingIndex))),
     `${DESIGN_WORDS.spread}: ${fixed(prediction.spread.unit_pct)} +-${fixed(prediction.spread.unsure_pct)} (${BASIS_WORDS[prediction.spread.basis]})`,
     columns(
       causes.map(({ cause, sd_pct }) => [DESIGN_WORDS.causes[cause] ?? cause, fixed(sd_pct, 2)]),
       '  ',
     ),
+    DESIGN_WORDS.gapLoss(fixed(prediction.gapLoss_pct.mean), fixed(prediction.gapLoss_pct.sd)),
     DESIGN_WORDS.interval({
       ...{ mean: fixed(interval.mean_mg), low: fixed(interval.low90_mg, 0), high: fixed(interval.high90_mg, 0) },
     }),
@@ -45,6 +47,12 @@ export function outlookText(candidate: RankedCandidate): string {
       '  ',
     ),
   ].join('\n');
+}
+
+function contentTold({ substance, mean_pct, unit_pct, acceptanceValue, isContentAssumed }: ContentOutlook): string {
+  const told = DESIGN_WORDS.content({ substance, mean: fixed(mean_pct), unit: fixed(unit_pct) });
+  const value = DESIGN_WORDS.acceptanceValue(fixed(acceptanceValue.median_pct), fixed(acceptanceValue.p95_pct));
+  return [told, value, ...(isContentAssumed ? [DESIGN_WORDS.contentAssumed] : [])].join('; ');
 }
 
 function told(outlook: TestOutlook, isBinding: boolean): string {

@@ -82,10 +82,10 @@ function decision(brief: Brief, { expected, card, settings, prediction }: Ranked
 }
 
 function turned(correction: Correction, at: { side: 'under' | 'over'; limit_mg: number }): string {
-  const { adjuster, change_mg_per_step, example_mg, exampleSteps, brings, isOutsideValidated } = correction;
+  const { adjuster, change_mg_per_step, example_mg, exampleStepCount, brings, isOutsideValidated } = correction;
   const sentence = DESIGN_WORDS.turn({
     ...{ side: at.side, limit: fixed(at.limit_mg, 0), adjuster: adjusterName(adjuster) },
-    ...{ change: fixed(change_mg_per_step), example: fixed(example_mg, 0), steps: exampleSteps },
+    ...{ change: fixed(change_mg_per_step), example: fixed(example_mg, 0), steps: exampleStepCount },
   });
   const consequence =
     brings.length > 0

@@ -34,7 +34,7 @@ const correction = z.strictObject({
   change_mg_per_step: z.number(),
   step_mm: z.number(),
   example_mg: z.number(),
-  exampleSteps: z.int().describe('Machine steps of the example, a count'),
+  exampleStepCount: z.int().describe('Machine steps of the example, a count'),
   brings: z.array(z.string()),
   isOutsideValidated: z.boolean(),
 });
@@ -49,14 +49,26 @@ export const expectedSchema = z.strictObject({
   over: correction.optional(),
 });
 
+const acceptanceValue = z.strictObject({ median_pct: z.number(), p95_pct: z.number() });
+
 export const outlookSchema = z.strictObject({
+  contents: z.array(
+    z.strictObject({
+      substance: z.string(),
+      mean_pct: z.number(),
+      unit_pct: z.number(),
+      bias_pct: z.number(),
+      acceptanceValue,
+      isContentAssumed: z.literal(true).optional(),
+    }),
+  ),
   tests: z.array(
     z.strictObject({
       test: z.enum(['dosage-units-by-mass', 'dosage-units-by-content', 'uniformity-of-mass', 'uniformity-of-content']),
       use: z.enum(['release', 'in-process']),
       substance: z.string().optional(),
       pass_frac: z.number().min(0).max(1).optional(),
-      acceptanceValue: z.strictObject({ median_pct: z.number(), p95_pct: z.number() }).optional(),
+      acceptanceValue: acceptanceValue.optional(),
       isContentAssumed: z.literal(true).optional(),
       verdict: z.enum(['computed', 'cannot-tell']),
     }),

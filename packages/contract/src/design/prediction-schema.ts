@@ -42,7 +42,9 @@ export const predictionSchema = z.strictObject({
   width_mm: z.number(),
   longest_mm: z.number().describe('Longest dose of this width that the closed shell keeps whole'),
   fit: z.enum(['rigid', 'by-crumbling', 'does-not-fit']),
-  gapLoss_pct: z.number(),
+  gapLoss_pct: z
+    .strictObject({ basis, mean: z.number(), sd: z.number(), halvedBy: z.string().optional() })
+    .describe('Powder lost through gaps, % of the weight: consumption only'),
   stations: z.array(stationSchema),
   profile: z.array(z.strictObject({ depth_frac: z.number(), density_g_per_mL: z.number() })),
   spread: spreadSchema,

@@ -9,7 +9,7 @@ export interface PowderPart {
   readonly name: string;
   readonly target: TargetRule;
   readonly material: PowderFacts;
-  /** Spread of the concentration between units of fill; left out: 2 +- 0.75 %, a guess. */
+  /** Spread of the concentration between units of fill; left out: 2 %, a guess. */
   readonly blendRsd_pct?: Quantity;
   /** What the assay may be off for the whole lot, one standard deviation; left out: 1 %, a guess. */
   readonly assayError_pct?: number;

@@ -7,15 +7,12 @@ export interface Correction {
   readonly step_mm: number;
   /** An example: so far off, so many steps. */
   readonly example_mg: number;
-  readonly exampleSteps: StepCount;
+  readonly exampleStepCount: number;
   /** Warnings that the example's move would bring; the sheet names them. */
   readonly brings: readonly FindingCode[];
   /** The example leaves the validated range. */
   readonly isOutsideValidated: boolean;
 }
-
-/** A number of machine steps. */
-type StepCount = number;
 
 /** The first weights as a decision. */
 export interface ExpectedWeights {
@@ -88,16 +85,16 @@ function correction(input: ExpectedInput, direction: 1 | -1): Correction | undef
   const best = choices.sort((a, b) => b.left_mm - a.left_mm)[0];
   if (!best) return undefined;
   const example_mg = Math.ceil((EXAMPLE_SHARE * input.target_mg) / ROUNDING.usual_mg) * ROUNDING.usual_mg;
-  const exampleSteps = Math.ceil(example_mg / best.gain.median_mg_per_step);
-  const moved_mm = best.at_mm + direction * exampleSteps * best.adjuster.step_mm;
+  const exampleStepCount = Math.ceil(example_mg / best.gain.median_mg_per_step);
+  const moved_mm = best.at_mm + direction * exampleStepCount * best.adjuster.step_mm;
   return {
     adjuster: best.adjuster.key,
     change_mg_per_step: best.gain.median_mg_per_step,
     step_mm: best.adjuster.step_mm,
     example_mg,
-    exampleSteps,
+    exampleStepCount,
     brings: newWarnings(input, { key: best.adjuster.key, moved_mm }),
-    isOutsideValidated: exampleSteps * best.adjuster.step_mm > best.left_mm,
+    isOutsideValidated: exampleStepCount * best.adjuster.step_mm > best.left_mm,
   };
 }
 

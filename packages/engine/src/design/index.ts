@@ -4,7 +4,7 @@ export type { Candidate, Criterion, Design, Merits, RankedCandidate, Rejection }
 export { DOCUMENT_RULES, type DocumentNotice, type DocumentRule } from './document-rules.ts';
 export type { Correction, ExpectedWeights } from './expected-weights.ts';
 export type { LimitCard, LimitPair } from './limit-card.ts';
-export type { RouteOutlook, TestOutlook } from './route-outlook.ts';
+export type { ContentOutlook, RouteOutlook, TestOutlook } from './route-outlook.ts';
 export { entries } from './entries.ts';
 export { search, type SearchInput } from './search.ts';
 export type { Tare } from './tare.ts';

@@ -22,7 +22,21 @@ export interface TestOutlook {
   readonly verdict: 'computed' | 'cannot-tell';
 }
 
+/** Content of the units of one substance, whatever the route: what weighing alone does not show. */
+export interface ContentOutlook {
+  readonly substance: string;
+  readonly mean_pct: number;
+  /** Spread between units: fill and concentration, % of the claim. */
+  readonly unit_pct: number;
+  /** What moves the whole lot: assay, set-up, differences between times; one sd. */
+  readonly bias_pct: number;
+  readonly acceptanceValue: { readonly median_pct: number; readonly p95_pct: number };
+  /** No load of the blend is known: a mean of 100 % was taken. */
+  readonly isContentAssumed?: true;
+}
+
 export interface RouteOutlook {
+  readonly contents: readonly ContentOutlook[];
   readonly tests: readonly TestOutlook[];
   /** Index of the test with the lowest probability of passing; left out when none could be computed. */
   readonly bindingIndex?: number;
@@ -38,8 +52,10 @@ export interface OutlookInput {
   readonly betweenTimes_pct: number;
 }
 
-/** @source common practice, no source: blend RSD 2 % (1 to 4), assay 1 % */
-export const GUESSED_CONTENT = { blend: { mean_pct: 2, sd_pct: 0.75 }, assay_pct: 1 } as const;
+/** Spread of the concentration between units of fill, 1 to 4 % in practice. @source common practice, no source */
+const GUESSED_BLEND_pct = 2;
+/** What an assay may be off for a whole lot. @source common practice, no source */
+const GUESSED_ASSAY_pct = 1;
 const CONTENT_WHEN_UNKNOWN_pct = 100;
 
 /**
@@ -56,10 +72,11 @@ const CONTENT_WHEN_UNKNOWN_pct = 100;
  * @validity normal fills; a failed test opens an investigation, no probability here is a reason to repeat one
  */
 export function routeOutlook(input: OutlookInput): RouteOutlook {
+  const contents = input.target.substances.map((substance) => contentOutlook(input, substance));
   const tests = input.brief.route.flatMap((route) => outlooksOf(route, input));
   const known = tests.map((outlook) => outlook.pass_frac ?? Infinity);
   const lowest = Math.min(...known);
-  return Number.isFinite(lowest) ? { tests, bindingIndex: known.indexOf(lowest) } : { tests };
+  return { contents, tests, ...(Number.isFinite(lowest) ? { bindingIndex: known.indexOf(lowest) } : {}) };
 }
 
 function outlooksOf(route: RouteTest, input: OutlookInput): readonly TestOutlook[] {
@@ -69,8 +86,16 @@ function outlooksOf(route: RouteTest, input: OutlookInput): readonly TestOutlook
     case 'uniformity-of-content':
       return [{ ...route, verdict: 'cannot-tell' }];
     case 'dosage-units-by-content':
-    case 'dosage-units-by-mass':
-      return input.target.substances.map((substance) => dosageUnits(route, { input, substance }));
+    case 'dosage-units-by-mass': {
+      const lotOf = route.test === 'dosage-units-by-content' ? lotByContent : lotByMass;
+      return input.target.substances.map((substance): TestOutlook => {
+        const lot = lotOf(input, substance);
+        return {
+          ...{ ...route, substance: substance.name, verdict: 'computed', ...assumedContent(substance) },
+          ...{ acceptanceValue: acceptanceValues(lot, input.unit), pass_frac: passesDosageUnits(lot, input.unit) },
+        };
+      });
+    }
   }
 }
 
@@ -82,36 +107,62 @@ function passesMass({ target, unit }: OutlookInput): number {
   );
 }
 
-function dosageUnits(route: RouteTest, of: { input: OutlookInput; substance: SubstanceAtTarget }): TestOutlook {
-  const { input, substance } = of;
+/** Contents of a lot's units, % of the claim. */
+interface LotOfUnits {
+  readonly mean_pct: number;
+  /** What moves the whole lot, one sd. */
+  readonly bias_pct: number;
+  /** Spread between units, from the spread of the fill. */
+  readonly unitSd_pct: (fill_pct: number) => number;
+}
+
+function lotByContent(input: OutlookInput, substance: SubstanceAtTarget): LotOfUnits {
   const [part] = input.brief.parts;
-  const byContent = route.test === 'dosage-units-by-content';
-  const mean_pct = substance.content_pct ?? CONTENT_WHEN_UNKNOWN_pct;
-  const assay_pct = part.assayError_pct ?? GUESSED_CONTENT.assay_pct;
-  const lot_pct2 = byContent ? input.setUp_pct * input.setUp_pct + input.betweenTimes_pct * input.betweenTimes_pct : 0;
-  const bias_pct = Math.sqrt(assay_pct * assay_pct + lot_pct2);
-  const blend_pct = byContent ? (part.blendRsd_pct?.mean ?? GUESSED_CONTENT.blend.mean_pct) : 0;
-  const unitSd_pct = (fill_pct: number): number => {
-    const sd_pct = Math.sqrt(fill_pct * fill_pct + blend_pct * blend_pct);
-    return byContent ? sd_pct : (sd_pct * mean_pct) / 100;
-  };
-  const meanSd_pct = unitSd_pct(input.unit.mean_pct);
-  const [median_pct, p95_pct] = acceptanceValueQuantiles({
-    ...{ mean: mean_pct, sd: meanSd_pct, biasSd: bias_pct, probabilities: [0.5, 0.95] },
-  });
-  const assumed = substance.content_pct === undefined ? { isContentAssumed: true as const } : {};
+  const blend_pct = part.blendRsd_pct?.mean ?? GUESSED_BLEND_pct;
+  const assay_pct = part.assayError_pct ?? GUESSED_ASSAY_pct;
+  const squares = [assay_pct, input.setUp_pct, input.betweenTimes_pct].map((sd_pct) => sd_pct * sd_pct);
   return {
-    ...{ ...route, substance: substance.name, verdict: 'computed', ...assumed },
-    acceptanceValue: { median_pct: median_pct ?? NaN, p95_pct: p95_pct ?? NaN },
-    pass_frac: passesDosageUnits(input.unit, { mean_pct, bias_pct, unitSd_pct }),
+    mean_pct: substance.content_pct ?? CONTENT_WHEN_UNKNOWN_pct,
+    bias_pct: Math.sqrt(squares.reduce((sum, square) => sum + square, 0)),
+    unitSd_pct: (fill_pct) => Math.sqrt(fill_pct * fill_pct + blend_pct * blend_pct),
   };
 }
 
+/** By mass variation x_i = w_i A / mean(w): the fill gives the spread, the assay the mean. */
+function lotByMass(input: OutlookInput, substance: SubstanceAtTarget): LotOfUnits {
+  const mean_pct = substance.content_pct ?? CONTENT_WHEN_UNKNOWN_pct;
+  return {
+    mean_pct,
+    bias_pct: input.brief.parts[0].assayError_pct ?? GUESSED_ASSAY_pct,
+    unitSd_pct: (fill_pct) => (fill_pct * mean_pct) / 100,
+  };
+}
+
+function contentOutlook(input: OutlookInput, substance: SubstanceAtTarget): ContentOutlook {
+  const lot = lotByContent(input, substance);
+  const { mean_pct, bias_pct } = lot;
+  return {
+    ...{ substance: substance.name, mean_pct, unit_pct: lot.unitSd_pct(input.unit.mean_pct), bias_pct },
+    ...{ acceptanceValue: acceptanceValues(lot, input.unit), ...assumedContent(substance) },
+  };
+}
+
+function assumedContent(substance: SubstanceAtTarget): { isContentAssumed?: true } {
+  return substance.content_pct === undefined ? { isContentAssumed: true } : {};
+}
+
+/** At the mean spread: quantiles over the lot's bias and its 10 units. */
+function acceptanceValues(lot: LotOfUnits, unit: UncertainSpread): ContentOutlook['acceptanceValue'] {
+  const { mean_pct, bias_pct } = lot;
+  const sd = lot.unitSd_pct(unit.mean_pct);
+  const [median_pct = NaN, p95_pct = NaN] = acceptanceValueQuantiles({
+    ...{ mean: mean_pct, sd, biasSd: bias_pct, probabilities: [0.5, 0.95] },
+  });
+  return { median_pct, p95_pct };
+}
+
 /** Probability of passing, averaged over the lot's bias and over how unsure the spread is. */
-function passesDosageUnits(
-  unit: UncertainSpread,
-  lot: { mean_pct: number; bias_pct: number; unitSd_pct: (fill_pct: number) => number },
-): number {
+function passesDosageUnits(lot: LotOfUnits, unit: UncertainSpread): number {
   const { nodes, weights } = normalNodes;
   let pass_frac = 0;
   for (const { value_pct, weight } of weighedSpreads(unit)) {

@@ -131,7 +131,7 @@ export interface Prediction {
   readonly longest_mm: number;
   readonly fit: 'rigid' | 'by-crumbling' | 'does-not-fit';
   /** Share of the powder that leaves through gaps; consumption only, the weight is not affected. */
-  readonly gapLoss_pct: number;
+  readonly gapLoss_pct: Quantity;
   readonly stations: readonly StationTrace[];
   /** Local density from the top of the dose (0) to its bottom (1). */
   readonly profile: readonly { readonly depth_frac: number; readonly density_g_per_mL: number }[];

@@ -22,6 +22,7 @@ export const HALVED_BY_WORDS: Readonly<Record<string, string>> = {
   'slug-length': 'measure ten slugs after ejection',
   'wall-friction': 'measure wall friction on the steel of the disc',
   'spring-on-balance': 'press a pin on a balance: preload and rate',
+  'powder-balance': 'weigh the powder used against count x mean over an hour',
   'scale-check': 'check the scale with a depth gauge, coming from the same side',
 };
 
@@ -144,6 +145,10 @@ export const DESIGN_WORDS = {
   binds: 'binds',
   noModel: 'no model found: cannot tell',
   contentAssumed: 'no load of the blend given, mean content taken as 100 %',
+  content: (of: { substance: string; mean: string; unit: string }): string =>
+    `content of ${of.substance}: mean ${of.mean} %, spread between units ${of.unit} % with the blend`,
+  gapLoss: (mean: string, sd: string): string =>
+    `Consumption: ${mean} +-${sd} % more than the weights through gaps (guess; the weight is not affected).`,
   spread: 'Spread between capsules, % of the mass',
   causes: {
     stroke: 'feed density, common to a stroke',

@@ -1,4 +1,5 @@
 import { compressibilityIndex_pct } from '#materials';
+import type { Quantity } from '#quantity';
 import { slugFit, slugGrade } from '#shells';
 import type { DosingContext, ParameterValues, Prediction, Settings } from '../dosing.ts';
 import { valuesAtMeans } from '../parameter-values.ts';
@@ -11,8 +12,8 @@ import { tampStations } from './tamp-stations.ts';
 import type { DiscRun } from './tamp.kernel.ts';
 import { discWarnings } from './warnings.ts';
 
-/** Powder lost between disc and base; consumption only. @source common practice, no source: 0.5 +- 0.5 % */
-const GAP_LOSS_pct = 0.5;
+/** Powder lost between disc and base; consumption only. @source common practice, no source */
+const GAP_LOSS_pct: Quantity = { basis: 'guess', mean: 0.5, sd: 0.5, halvedBy: 'powder-balance' };
 
 /**
  * Predicts one dose from the measuring disc: station by station, the slug, its fit in the shell, spread and warnings.
