@@ -12,6 +12,8 @@ describe('equationText', () => {
     ['x = \\frac{1-e^{-4\\mu K L/D}}{\\rho_0 A}', 'x = (1-e^(-4 mu K L/D))/(rho_0 A)'],
     ['\\begin{aligned} d &= r_i-\\sqrt{r_i^2-r_s^2} \\\\ l &= 2 \\end{aligned}', 'd = r_i- sqrt(r_i^2-r_s^2); l = 2'],
     ['\\text{table lookup}', 'table lookup'],
+    ['b \\sim N\\!\\left(0,\\tfrac{v_n}{\\lceil n/B\\rceil}\\right)', 'b ~ N(0, v_n/(ceil(n/B)))'],
+    ['\\#\\{w_i>p\\,\\bar w\\}\\le 2', 'number(w_i>p mean w) <= 2'],
     ['\\bar\\sigma = \\sigma_{top}', 'mean sigma = sigma_top'],
   ])('golden: %s', (latex, text) => {
     expect(equationText(latex)).toBe(text);

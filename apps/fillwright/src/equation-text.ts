@@ -7,13 +7,16 @@
 export function equationText(latex: string): string {
   let text = latex
     .replaceAll('\\\\', '; ')
+    .replace(/\\\{|\\lceil/g, (open) => (open === '\\{' ? '(' : ' ceil('))
+    .replace(/\\\}|\\rceil/g, ')')
+    .replace(/\\#/g, 'number')
     .replace(/\\(begin|end)\{\w+\}|&|\\left|\\right|\\!/g, '')
     .replace(/\\(,|quad|qquad| )/g, ' ')
     .replace(/\\bar/g, ' mean');
   for (let before = ''; before !== text;) {
     before = text;
     text = text
-      .replace(/\\text\{([^{}]*)\}/g, '$1')
+      .replace(/\\(?:text|operatorname)\{([^{}]*)\}/g, '$1')
       .replace(/([_^])\{([^{}]*)\}/g, (_, mark: string, inner: string) => mark + grouped(inner))
       .replace(/\\sqrt\{([^{}]*)\}/g, ' sqrt($1)')
       .replace(
@@ -23,6 +26,8 @@ export function equationText(latex: string): string {
   }
   return text
     .replace(/\\le(?![a-z])/g, ' <= ')
+    .replace(/\\sim(?![a-z])/g, ' ~ ')
+    .replace(/\\mid(?![a-z])/g, ' | ')
     .replace(/\\infty/g, 'inf')
     .replace(/\\([a-zA-Z]+)/g, ' $1 ')
     .replace(/\s+/g, ' ')
