@@ -138,7 +138,11 @@ describe('readBrief', () => {
     ['n: 3, date', 'n: 0, date', { code: 'out-of-range', field: 'parts.0.material.feedDensity_g_per_mL.n' }],
     ['sd: 0.01, n: 3', 'sd: -0.01, n: 3', { code: 'out-of-range', field: 'parts.0.material.feedDensity_g_per_mL.sd' }],
     ['sd: 1.8, n: 50', 'sd: 1.8', { code: 'missing', field: 'shells.0.mass_mg.n' }],
-    ['mass_mg: { mean: 76, sd: 1.8, n: 50 }', 'mass_mg: 76', { code: 'wrong-kind', allowed: 'mean, sd, n' }],
+    [
+      'mass_mg: { mean: 76, sd: 1.8, n: 50 }',
+      'mass_mg: 76',
+      { code: 'wrong-kind', allowed: 'a mapping with mean, sd, n' },
+    ],
     ['date: 2026-03-02', 'date: 2026-02-30', { code: 'wrong-kind', allowed: 'a date as 2026-03-02' }],
     [
       'pinDepth: { min_mm: 0, max_mm: 5 }',
@@ -168,7 +172,7 @@ describe('readBrief', () => {
     [
       'filler: generic',
       'filler: generic\nfiller: generic',
-      { code: 'duplicate-key', field: 'filler', facts: { firstLine: 26 } },
+      { code: 'duplicate-key', field: 'filler', facts: { firstLine: 26 }, line: 27 },
     ],
     // sizes
     ["- size: '1'", '- size: 00', { code: 'quote-it', field: 'shells.0.size', value: '00' }],
@@ -193,8 +197,12 @@ describe('readBrief', () => {
     ],
     ['dose: powder', 'dose: pellets', { code: 'not-a-choice', allowed: 'powder' }],
     ['format: 1', 'format: 2', { code: 'not-a-choice', allowed: '1' }],
-    ['filler: generic', 'filler: general', { code: 'not-a-choice', nearest: 'generic' }],
-    ['filler: generic', 'filler: /etc/x.filler.yaml', { code: 'not-a-choice', field: 'filler' }],
+    [
+      'filler: generic',
+      'filler: general',
+      { code: 'wrong-kind', allowed: 'generic, or a relative path with forward slashes that ends in .filler.yaml' },
+    ],
+    ['filler: generic', 'filler: /etc/x.filler.yaml', { code: 'wrong-kind', field: 'filler' }],
     ['filler: generic', 'filler: two.filler.yaml', { code: 'file', field: 'filler', value: 'two.filler.yaml' }],
     ['  meanAction_pct: 3\n', '', { code: 'missing', field: 'inProcess.meanAction_pct', line: 29 }],
     [
@@ -202,7 +210,11 @@ describe('readBrief', () => {
       'route: []\nroute2:\n',
       { code: 'wrong-length', field: 'route', value: '0', allowed: 'a list of 1 to 8' },
     ],
-    ['product: { code: FW-X01, name: Oak 90 }', 'product: Oak', { code: 'wrong-kind', allowed: 'code, name' }],
+    [
+      'product: { code: FW-X01, name: Oak 90 }',
+      'product: Oak',
+      { code: 'wrong-kind', allowed: 'a mapping with code, name' },
+    ],
     // a list where a mapping belongs
     ['slug: { isHeld: true, force_N: 50 }', 'slug: [1, 2]', { code: 'wrong-kind', field: 'parts.0.material.slug' }],
   ])('refuses: %s -> %s', async (from, to, expected) => {

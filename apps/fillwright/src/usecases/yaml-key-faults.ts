@@ -3,13 +3,13 @@ import { isAlias, isMap, isNode, isScalar, isSeq, type Document, type Pair, type
 import { keyText, sourceOf } from './yaml-places.ts';
 
 /** A fault of a key, by its offset in the text. */
-export type KeyFault = InputFault & { readonly offset: number; readonly firstOffset?: number };
+export type KeyFault = InputFault & { readonly offset: number; readonly firstOffset: number };
 
 /**
- * What is wrong with keys before any schema sees them: the same key twice, and `{mean: 0,54}`, which YAML reads as
- * `mean: 0` and a key `54`. Such a key is taken out of the document, so that it is said once, as a decimal comma.
+ * Keys that are given twice. Before that, `{mean: 0,54}`, which YAML reads as `mean: 0` and a key `54`, is put back to
+ * the text `0,54` that was written, so that the schema refuses it as a decimal comma.
  *
- * @param document - the document; pairs that come from a decimal comma are removed
+ * @param document - the document; decimal commas are put back
  * @returns the faults, with their offsets in the text
  */
 export function keyFaults(document: Document): readonly KeyFault[] {
@@ -25,7 +25,7 @@ function visit(node: unknown, path: string, faults: KeyFault[]): void {
       visit(item, `${path}${index}.`, faults);
     });
   if (!isMap(node)) return;
-  if (node.flow === true) faults.push(...takeDecimalCommas(node, path));
+  if (node.flow === true) putBackDecimalCommas(node);
   const seen = new Map<string, number>();
   for (const pair of node.items) {
     const key = keyText(pair);
@@ -37,18 +37,16 @@ function visit(node: unknown, path: string, faults: KeyFault[]): void {
   }
 }
 
-function takeDecimalCommas(map: YAMLMap, path: string): KeyFault[] {
-  const faults: KeyFault[] = [];
+function putBackDecimalCommas(map: YAMLMap): void {
   for (let i = map.items.length - 1; i > 0; i--) {
     const [before, pair] = [map.items[i - 1], map.items[i]];
     if (!before || !pair || pair.value !== null || !isScalar(pair.key) || !isScalar(before.value)) continue;
     const [whole, decimals] = [sourceOf(before.value) ?? '', sourceOf(pair.key) ?? ''];
     if (!/^[+-]?\d+$/.test(whole) || !/^\d+$/.test(decimals)) continue;
-    const value = `${whole},${decimals}`;
-    faults.unshift({ code: 'decimal-comma', field: path + keyText(before), value, offset: offsetOf(before) });
+    before.value.value = `${whole},${decimals}`;
+    before.value.source = `${whole},${decimals}`;
     map.items.splice(i, 1);
   }
-  return faults;
 }
 
 function offsetOf({ key }: Pair): number {

@@ -64,8 +64,7 @@ function read(text: string): YamlText {
   if (isIntact && document.contents === null) faults.push({ ...syntax('empty-text'), ...START });
   else if (isIntact && !isMap(document.contents)) faults.push({ ...syntax('not-a-mapping'), ...START });
   for (const { offset, firstOffset, ...fault } of keyFaults(document)) {
-    const first = firstOffset === undefined ? {} : { facts: { firstLine: placeAt(firstOffset).line } };
-    faults.push({ ...fault, ...first, ...placeAt(offset) });
+    faults.push({ ...fault, facts: { firstLine: placeAt(firstOffset).line }, ...placeAt(offset) });
   }
   const value = valueOf(document);
   if (!value.ok) faults.push({ ...syntax(value.rule), ...START });

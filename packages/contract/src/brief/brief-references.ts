@@ -1,4 +1,5 @@
 import { itemsAt, textAt } from '#written';
+import { FILLER_PATH, SHELL_PATH } from './path-patterns.ts';
 
 /** A file that a brief names: where it is named, and its path as written. */
 export interface Reference {
@@ -14,13 +15,18 @@ export interface Reference {
  * @returns filler and shell files, in the order of the document
  */
 export function briefReferences(raw: unknown): readonly Reference[] {
-  const filler = textAt(raw, ['filler']);
-  const shells = itemsAt(raw, ['shells']).flatMap((shell, index): Reference[] => {
-    const file = textAt(shell, ['record']);
-    return file?.endsWith('.shell.yaml') ? [{ kind: 'shell', path: ['shells', index, 'record'], file }] : [];
-  });
-  return [
-    ...shells,
-    ...(filler?.endsWith('.filler.yaml') ? [{ kind: 'filler' as const, path: ['filler'], file: filler }] : []),
-  ];
+  const shells = itemsAt(raw, ['shells']).map((shell, index) =>
+    reference('shell', ['shells', index, 'record'], textAt(shell, ['record'])),
+  );
+  return [...shells, reference('filler', ['filler'], textAt(raw, ['filler']))].filter((found) => found !== undefined);
+}
+
+const PATTERNS = { filler: new RegExp(`^${FILLER_PATH}$`), shell: new RegExp(`^${SHELL_PATH}$`) };
+
+function reference(
+  kind: Reference['kind'],
+  path: readonly PropertyKey[],
+  file: string | undefined,
+): Reference | undefined {
+  return file !== undefined && PATTERNS[kind].test(file) ? { kind, path, file } : undefined;
 }

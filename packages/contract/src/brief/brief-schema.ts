@@ -14,20 +14,15 @@ import {
   textSchema,
   type QuantityLimits,
 } from '#written';
+import { FILLER_PATH, SHELL_PATH } from './path-patterns.ts';
 import { powderFactsSchema } from './powder-facts-schema.ts';
 import { targetSchema } from './target-schema.ts';
 
 const SPREAD: MeasuredKind = 'spread';
 const spread = (what: string): QuantityLimits => ({ kind: SPREAD, unit: '%', min: 0, max: 30, what });
-const pathTo = (ending: string, what: string): z.ZodString => {
-  const error = `a path beside the brief, with forward slashes, that ends in ${ending}`;
-  return textSchema(`${what}: ${error}`).regex(
-    new RegExp(`^(?![/~]|[A-Za-z]:)[^\\\\]+\\${ending.replaceAll('.', '\\.')}$`),
-    {
-      error,
-    },
-  );
-};
+const fileSchema = (pattern: string, texts: { readonly what: string; readonly error: string }): z.ZodString =>
+  textSchema(`${texts.what}: ${texts.error}`).regex(new RegExp(`^(?:${pattern})$`), { error: texts.error });
+const beside = (ending: string): string => `a relative path with forward slashes that ends in ${ending}`;
 
 const powderPart = mappingSchema(
   {
@@ -60,7 +55,10 @@ const shell = mappingSchema(
         error: `a size in quotation marks: ${SHELL_SIZE_NAMES.join(', ')}`,
       })
       .meta({ description: "size in quotation marks, such as '0' or '00'; another name needs `record`" }),
-    record: pathTo('.shell.yaml', 'file with your own figures of this shell').exactOptional(),
+    record: fileSchema(SHELL_PATH, {
+      what: 'file with your own figures of this shell',
+      error: beside('.shell.yaml'),
+    }).exactOptional(),
     lot: textSchema('lot of the shells that were weighed').exactOptional(),
     mass_mg: populationSchema({
       ...{ unit: 'mg', min: 10, max: 500 },
@@ -131,11 +129,10 @@ export const briefSchema = mappingSchema(
       .tuple([powderPart], { error: 'a list of one part' })
       .meta({ description: 'what goes into the capsule; one part for now' }),
     shells: listSchema(shell, { minCount: 1, maxCount: 20, what: 'shells that may be used, one line a size' }),
-    filler: z
-      .union([z.literal('generic'), pathTo('.filler.yaml', 'file with your own filler')], {
-        error: 'generic, or a path beside the brief that ends in .filler.yaml',
-      })
-      .meta({ description: 'generic (an invented demo filler), or the path of a .filler.yaml beside the brief' }),
+    filler: fileSchema(`generic|${FILLER_PATH}`, {
+      what: 'the filler; generic is an invented demo filler',
+      error: `generic, or ${beside('.filler.yaml')}`,
+    }),
     validated: mappingSchema(
       {
         pinDepth: rangeSchema('depths of a pin below the face of the disc, mm').exactOptional(),

@@ -1,6 +1,6 @@
 import { allowedRange } from '@fillwright/engine/catalogue';
 import { z } from 'zod';
-import { dateSchema, numberSchema, textSchema, type NumberLimits } from '#written';
+import { dateSchema, numberSchema, strictMapping, textSchema, type NumberLimits } from '#written';
 
 /** A figure as people write it, without its source where that is the source of the whole file. */
 export interface FigureInFile {
@@ -27,28 +27,24 @@ export function figureSchema(
 ): z.ZodType<FigureInFile, FigureInFile | InUnitOfKey | { mean: number; sd: number; n: number }> {
   const { repeatability, ...range } = limits;
   const spread = { unit: range.unit, min: 0, max: range.max ?? 1e6 };
-  const stated = z
-    .strictObject(
-      {
-        value: numberSchema({ ...range, what: `middle value of: ${range.what}` }),
-        plusMinus: numberSchema({ ...spread, what: 'half-width within which it is expected' }),
-        source: textSchema("where the figure comes from; left out: the file's source").exactOptional(),
-      },
-      { error: 'value, plusMinus, source' },
-    )
-    .meta({ description: 'as a certificate or drawing states it' });
-  const measured = z
-    .strictObject(
-      {
-        mean: numberSchema({ ...range, what: `mean of: ${range.what}` }),
-        sd: numberSchema({ ...spread, what: 'standard deviation of the shells' }),
-        n: numberSchema({ unit: '1', min: 1, max: 100_000, what: 'shells measured' }, 'whole'),
-        method: textSchema('how it was measured').exactOptional(),
-        date: dateSchema('when it was measured').exactOptional(),
-      },
-      { error: 'mean, sd, n, method, date' },
-    )
-    .meta({ description: 'shells measured one by one' });
+  const stated = strictMapping(
+    {
+      value: numberSchema({ ...range, what: `middle value of: ${range.what}` }),
+      plusMinus: numberSchema({ ...spread, what: 'half-width within which it is expected' }),
+      source: textSchema("where the figure comes from; left out: the file's source").exactOptional(),
+    },
+    'as a certificate or drawing states it',
+  );
+  const measured = strictMapping(
+    {
+      mean: numberSchema({ ...range, what: `mean of: ${range.what}` }),
+      sd: numberSchema({ ...spread, what: 'standard deviation of the shells' }),
+      n: numberSchema({ unit: '1', min: 1, max: 100_000, what: 'shells measured' }, 'whole'),
+      method: textSchema('how it was measured').exactOptional(),
+      date: dateSchema('when it was measured').exactOptional(),
+    },
+    'shells measured one by one',
+  );
   const error = `a number, ${allowedRange(range)}, or {value, plusMinus}, or {mean, sd, n}`;
   return z
     .union([numberSchema(range), stated, measured], { error })

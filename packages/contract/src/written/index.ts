@@ -13,6 +13,7 @@ export { populationSchema } from './population-schema.ts';
 export { quantityOrGuessSchema, quantitySchema, type QuantityLimits } from './quantity-schema.ts';
 export { rangeSchema } from './range-schema.ts';
 export { repeatsIn } from './repeats-in.ts';
+export { strictMapping } from './strict-mapping.ts';
 export { textAt } from './text-at.ts';
 export { textSchema } from './text-schema.ts';
 export { valueAt } from './value-at.ts';

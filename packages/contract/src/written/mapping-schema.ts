@@ -1,4 +1,5 @@
-import { z } from 'zod';
+import type { z } from 'zod';
+import { strictMapping } from './strict-mapping.ts';
 
 /** The same keys; those whose value may be undefined become keys that may be left out. */
 type Defined<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -21,11 +22,7 @@ export type MappingSchema<S extends z.core.$ZodShape> = z.ZodPipe<
  * @returns the schema
  */
 export function mappingSchema<S extends z.core.$ZodShape>(shape: S, what: string): MappingSchema<S> {
-  const written = z.strictObject(shape, { error: Object.keys(shape).join(', ') }).meta({ description: what });
-  return written.transform(
-    (values) =>
-      Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Flat<
-        Defined<typeof values>
-      >,
+  return strictMapping(shape, what).transform((values) =>
+    Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)),
   ) as unknown as MappingSchema<S>;
 }

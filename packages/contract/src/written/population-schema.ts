@@ -1,7 +1,8 @@
 import type { Population } from '@fillwright/engine/quantity';
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { NumberLimits } from './number-limits.ts';
 import { numberSchema } from './number-schema.ts';
+import { strictMapping } from './strict-mapping.ts';
 
 /**
  * Schema of a property that differs from piece to piece: `{mean, sd, n}` of pieces measured one by one.
@@ -15,5 +16,5 @@ export function populationSchema(limits: NumberLimits): z.ZodType<Population, Po
     sd: numberSchema({ unit: limits.unit, min: 0, max: limits.max ?? 1e6, what: 'standard deviation of the pieces' }),
     n: numberSchema({ unit: '1', min: 1, max: 100_000, what: 'pieces measured' }, 'whole'),
   };
-  return z.strictObject(shape, { error: 'mean, sd, n' }).meta({ description: limits.what });
+  return strictMapping(shape, limits.what);
 }

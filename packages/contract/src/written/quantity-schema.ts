@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { dateSchema } from './date-schema.ts';
 import type { NumberLimits } from './number-limits.ts';
 import { numberSchema } from './number-schema.ts';
+import { strictMapping } from './strict-mapping.ts';
 import { textSchema } from './text-schema.ts';
 
 /** A number with a spread: measured n times, or calibrated from weights. */
@@ -85,11 +86,11 @@ function written(
     date: dateSchema('when it was measured').exactOptional(),
   };
   const calibrated = { ...spread, from: textSchema('weights of which trial or lots it was learned from') };
-  return [numberSchema(limits), strict(measured, 'measured'), strict(calibrated, 'calibrated from weights')];
-}
-
-function strict<S extends z.core.$ZodShape>(shape: S, description: string): z.ZodObject<S, z.core.$strict> {
-  return z.strictObject(shape, { error: Object.keys(shape).join(', ') }).meta({ description });
+  return [
+    numberSchema(limits),
+    strictMapping(measured, 'measured'),
+    strictMapping(calibrated, 'calibrated from weights'),
+  ];
 }
 
 function quantityOf(value: WrittenQuantity, kind: MeasuredKind): Quantity {

@@ -1,5 +1,6 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { numberSchema } from './number-schema.ts';
+import { strictMapping } from './strict-mapping.ts';
 
 const LIMITS = { unit: 'mm', min: 0, max: 60 };
 
@@ -16,5 +17,5 @@ export function rangeSchema(
     min_mm: numberSchema({ ...LIMITS, what: 'lower end' }),
     max_mm: numberSchema({ ...LIMITS, what: 'upper end' }),
   };
-  return z.strictObject(shape, { error: 'min_mm, max_mm' }).meta({ description: what });
+  return strictMapping(shape, what);
 }
