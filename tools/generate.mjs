@@ -4,10 +4,11 @@
  */
 import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { documentSchemas } from './generate/document-schemas.mjs';
 import { methodsManual } from './generate/methods-manual.mjs';
 
 /** Folder -> function that makes all its files, text by name. A folder belongs to its generator alone. */
-const GENERATORS = { 'docs/methods': methodsManual };
+const GENERATORS = { 'docs/methods': methodsManual, 'docs/schemas': documentSchemas };
 
 const isCheck = process.argv.includes('--check');
 const differing = [];

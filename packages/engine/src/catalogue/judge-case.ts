@@ -26,6 +26,10 @@ export function judgeCase(check: CheckCase, find: (id: string) => Entry | undefi
     const computed = computeEntry(entry, check.inputs);
     if (!computed.ok)
       return cannotTell('invalid-input', { fields: computed.faults.map((fault) => `${fault.field}: ${fault.code}`) });
+    const stray = isRecord(expected)
+      ? Object.keys(expected).filter((key) => !entry.outputs.some((one) => one.key === key))
+      : [];
+    if (stray.length > 0) return cannotTell('invalid-input', { fields: stray.map((key) => `expected.${key}`) });
     const only = entry.outputs.length === 1 ? entry.outputs[0] : undefined;
     const got = only && !isRecord(expected) ? computed.outputs[only.key] : computed.outputs;
     const { agrees, deviation } = compare({ expected, got, tolerance });
@@ -49,7 +53,10 @@ function compareNumbers(pair: { expected: number; got: number; tolerance: Tolera
   const { expected, got, tolerance } = pair;
   const deviation = Math.abs(got - expected);
   const allowed = Math.max(tolerance.abs ?? 0, (tolerance.rel ?? 0) * Math.abs(expected));
-  return { agrees: deviation <= allowed, deviation: Number.isFinite(deviation) ? deviation : null };
+  return {
+    agrees: Number.isFinite(expected) && deviation <= allowed,
+    deviation: Number.isFinite(deviation) ? deviation : null,
+  };
 }
 
 function compare(pair: { expected: unknown; got: unknown; tolerance: Tolerance }): Comparison {
