@@ -1,8 +1,44 @@
 import { defineEntry, type Entry } from '#catalogue';
 import { afterSetUp } from './after-set-up.ts';
+import { limitCard } from './limit-card.ts';
 
-/** Catalogue entries of what a design is ranked by. */
+/** Catalogue entries of what a design is ranked by and of the limit card. */
 export const entries: readonly Entry[] = [
+  defineEntry({
+    id: 'design.limits',
+    title: 'Limits of a card, net and gross',
+    equation: 'n_\\pm = W\\,(1\\pm l),\\quad g_\\pm = n_\\pm + \\bar t,\\quad SE_t = s_t/\\sqrt{m}',
+    inputs: [
+      { key: 'target_mg', title: 'target', kind: 'number', unit: 'mg', above: 0 },
+      { key: 'limit_pct', title: 'limit of the dossier', kind: 'number', unit: '%', above: 0, below: 100 },
+      { key: 'tareMean_mg', title: 'mean mass of an empty shell', kind: 'number', unit: 'mg', min: 0 },
+      { key: 'tareSd_mg', title: 'spread between shells, one sd', kind: 'number', unit: 'mg', min: 0 },
+      { key: 'shellCount', title: 'shells weighed', kind: 'integer', unit: '1', min: 1, max: 100000 },
+    ],
+    outputs: [
+      { key: 'netLow_mg', title: 'net, low', kind: 'number', unit: 'mg' },
+      { key: 'netHigh_mg', title: 'net, high', kind: 'number', unit: 'mg' },
+      { key: 'grossLow_mg', title: 'gross, low', kind: 'number', unit: 'mg' },
+      { key: 'grossHigh_mg', title: 'gross, high', kind: 'number', unit: 'mg' },
+      { key: 'tareStandardError_mg', title: 'standard error of the tare', kind: 'number', unit: 'mg' },
+      {
+        key: 'shellBlur_mg',
+        title: 'central 90 % by which a shell blurs one gross weight',
+        kind: 'number',
+        unit: 'mg',
+      },
+    ],
+    sources: [{ text: 'gross = net + shell; limits from the dossier', read: 'common practice, no source' }],
+    validity: 'One shell lot. No guard band for shell and balance is in it.',
+    restsOn: 'the shells weighed: 50 are asked',
+    compute: ({ target_mg, limit_pct, tareMean_mg, tareSd_mg, shellCount }) => {
+      const standardError_mg = tareSd_mg / Math.sqrt(shellCount);
+      const tare = { mean_mg: tareMean_mg, sd_mg: tareSd_mg, shellCount, standardError_mg, basis: 'measured' } as const;
+      const limits = { meanAction_pct: limit_pct, individualAction_pct: limit_pct };
+      const card = limitCard({ target_mg, limits, tare });
+      return { ...card.individualAction, tareStandardError_mg: standardError_mg, shellBlur_mg: card.shellBlur_mg };
+    },
+  }),
   defineEntry({
     id: 'design.after-set-up',
     title: 'Shares outside the in-process limits after set-up',

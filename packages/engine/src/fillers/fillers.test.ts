@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { GENERIC_FILLER } from './generic-filler.table.ts';
 import { depthOfReading_mm, readingOfDepth_division } from './scale.ts';
 import { discsFor, springSets } from './stock.ts';
-import { repeatStrokeCount, strokePosition } from './stroke-position.ts';
+import { repeatStrokeCount } from './repeat-stroke-count.ts';
 
 const scale = {
   station: 1,
@@ -49,12 +49,10 @@ describe('depthOfReading_mm', () => {
   });
 });
 
-describe('strokePosition', () => {
+describe('repeatStrokeCount', () => {
   test('golden: 6 groups on 12 carriers repeat after 12 strokes, on 10 after 30 (arithmetic)', () => {
-    expect(repeatStrokeCount(GENERIC_FILLER)).toBe(12);
-    const ten = { ...GENERIC_FILLER, carriers: { carrierCount: 10, boreCount: 12 } };
-    expect(repeatStrokeCount(ten)).toBe(30);
-    expect(strokePosition(ten, 13)).toEqual({ group: 2, carrier: 4 });
+    expect(repeatStrokeCount({ groupCount: 6, carrierCount: 12 })).toBe(12);
+    expect(repeatStrokeCount({ groupCount: 6, carrierCount: 10 })).toBe(30);
   });
 });
 

@@ -2,6 +2,7 @@ import { entries as brief } from '#brief';
 import type { Entry } from '#catalogue';
 import { entries as design } from '#design';
 import { entries as dosing } from '#dosing';
+import { entries as fillers } from '#fillers';
 import { entries as materials } from '#materials';
 import { entries as quantity } from '#quantity';
 import { entries as shells } from '#shells';
@@ -14,6 +15,7 @@ export const ROOMS: Readonly<Record<string, readonly Entry[]>> = {
   brief,
   materials,
   shells,
+  fillers,
   dosing,
   design,
 };

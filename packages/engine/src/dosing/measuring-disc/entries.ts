@@ -227,5 +227,48 @@ const stations = defineEntry({
   },
 });
 
+const slug: readonly Entry[] = [
+  defineEntry({
+    id: 'dosing.released-slug',
+    title: 'Length and width of a slug once released',
+    equation: 'L = H\\,(1+e_a),\\quad W = D\\,(1+e_r)',
+    inputs: [
+      HEIGHT,
+      BORE,
+      { key: 'axialSpringback_pct', title: 'springback in length', kind: 'number', unit: '%', min: 0, max: 50 },
+      { key: 'radialSpringback_pct', title: 'springback in width', kind: 'number', unit: '%', min: 0, max: 20 },
+    ],
+    outputs: [
+      { key: 'released_mm', title: 'length', kind: 'number', unit: 'mm' },
+      { key: 'width_mm', title: 'width', kind: 'number', unit: 'mm' },
+    ],
+    sources: [{ text: 'springback 2 to 10 % in length', read: 'common practice, no source' }],
+    validity:
+      'Acts on ejection. The length decides whether the slug stays whole, the width only whether it enters the body.',
+    restsOn: 'springback, a guess until ten slugs are measured',
+    compute: ({ discHeight_mm, boreDiameter_mm, axialSpringback_pct, radialSpringback_pct }) => ({
+      released_mm: discHeight_mm * (1 + axialSpringback_pct / 100),
+      width_mm: boreDiameter_mm * (1 + radialSpringback_pct / 100),
+    }),
+  }),
+  defineEntry({
+    id: 'dosing.loose-refill',
+    title: 'Loose powder that the last refill leaves on the slug',
+    equation: 's = x_n - e\\,(H - x_n)',
+    inputs: [
+      HEIGHT,
+      { key: 'reached_mm', title: 'depth the last working pin reached', kind: 'number', unit: 'mm', min: 0, max: 60 },
+      { key: 'axialSpringback_pct', title: 'springback in length', kind: 'number', unit: '%', min: 0, max: 50 },
+    ],
+    outputs: [{ key: 'loose_mm', title: 'loose powder above the slug', kind: 'number', unit: 'mm' }],
+    sources: [{ text: 'warned of above 1 mm', read: 'common practice, no source' }],
+    validity: 'The last station is meant to be flush; below 0 the slug springs past the disc face.',
+    restsOn: 'springback of the slug',
+    compute: ({ discHeight_mm, reached_mm, axialSpringback_pct }) => ({
+      loose_mm: reached_mm - (axialSpringback_pct / 100) * (discHeight_mm - reached_mm),
+    }),
+  }),
+];
+
 /** Catalogue entries of the measuring disc. */
-export const entries: readonly Entry[] = [...geometric, ...forces, stations];
+export const entries: readonly Entry[] = [...geometric, ...forces, stations, ...slug];
