@@ -8,3 +8,4 @@ export type { Field, NumberField, ValuesOf } from './field.ts';
 export type { FileFault, InputFault } from './input-fault.ts';
 export { judgeCase } from './judge-case.ts';
 export { nearestName } from './nearest-name.ts';
+export { requireWithin } from './require-within.ts';

@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requireWithin } from './require-within.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /** Poured and tapped density of one powder, measured in one cylinder. */
 export interface BulkAndTapped {

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { kawakitaTapping_frac, type Tapping } from './kawakita-tapping.ts';
-import { requireWithin } from './require-within.ts';
 
 /**
  * Density of a powder after n taps, by Kawakita's law.

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import type { CompressionLaw } from './compression-law.ts';
-import { requireWithin } from './require-within.ts';
 import { walkerRelativeVolume_ratio } from './walker-relative-volume.ts';
 
 /**

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { FLOW_FUNCTION_SCALE, type FlowFunctionGrade } from './flow-function-scale.table.ts';
-import { requireWithin } from './require-within.ts';
 
 /**
  * Flowability by the flow function coefficient, consolidation stress over unconfined strength. A value on a limit

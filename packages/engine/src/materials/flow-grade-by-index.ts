@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { FLOW_SCALE, type FlowGrade } from './flow-scale.table.ts';
-import { requireWithin } from './require-within.ts';
 
 /** A density pair of .69 and 1.00 gives 31.000000000000004 % in floating point and is meant to be 31 %. */
 const ROUNDING_pct = 1e-9;

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { FLOW_SCALE, type FlowGrade } from './flow-scale.table.ts';
-import { requireWithin } from './require-within.ts';
 
 /**
  * Grade of flow by the angle of repose. The gaps between the printed bands are closed by counting each upper end in:

@@ -1,4 +1,4 @@
-import { requireWithin } from './require-within.ts';
+import { requireWithin } from '#catalogue';
 
 /** A column of powder between walls: friction against the wall, lateral by axial stress, length and diameter. */
 export interface WallFriction {

@@ -1,4 +1,4 @@
-import { requireWithin } from './require-within.ts';
+import { requireWithin } from '#catalogue';
 
 /**
  * Hausner ratio that belongs to a compressibility index.

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { exp } from '@fillwright/stats/elementary';
-import { requireWithin } from './require-within.ts';
 
 /**
  * Heckel's law: solid fraction of a compact under pressure.

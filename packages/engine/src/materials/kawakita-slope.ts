@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requireWithin } from './require-within.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /**
  * Kawakita's b from one pair of pressure and density, with a given.

@@ -1,4 +1,4 @@
-import { requireWithin } from './require-within.ts';
+import { requireWithin } from '#catalogue';
 
 /** Constants of a tapping curve, and how many taps. */
 export interface Tapping {

@@ -1,4 +1,4 @@
-import { requireWithin } from './require-within.ts';
+import { requireWithin } from '#catalogue';
 
 /**
  * Mass of powder in a volume.

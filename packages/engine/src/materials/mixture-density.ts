@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requireWithin } from './require-within.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /** How far the shares may miss 1: three times .333333 does by 1e-6, in doubles by a trace more. */
 const TOLERANCE_frac = 1e-6 + 1e-12;

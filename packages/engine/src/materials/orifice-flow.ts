@@ -1,6 +1,5 @@
-import { DomainError } from '#catalogue';
+import { DomainError, requireWithin } from '#catalogue';
 import { DEFAULT_GRAVITY_m_per_s2 } from './default-gravity.ts';
-import { requireWithin } from './require-within.ts';
 
 /**
  * Mass flow of coarse, free-flowing particles through a round orifice.

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { DEFAULT_GRAVITY_m_per_s2 } from './default-gravity.ts';
-import { requireWithin } from './require-within.ts';
 
 /** A column of bulk solid between vertical round walls. */
 export interface SiloColumn {

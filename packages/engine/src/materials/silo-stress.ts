@@ -1,6 +1,6 @@
+import { requireWithin } from '#catalogue';
 import { DEFAULT_GRAVITY_m_per_s2 } from './default-gravity.ts';
 import { meanStress_frac } from './mean-stress.ts';
-import { requireWithin } from './require-within.ts';
 import type { SiloColumn } from './silo-stress-limit.ts';
 
 /**

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { log10 } from '@fillwright/stats/elementary';
-import { requireWithin } from './require-within.ts';
 
 /**
  * Walker's law: volume of a compressed plug per volume of its solid.

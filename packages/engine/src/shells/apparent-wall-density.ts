@@ -1,6 +1,5 @@
-import { DomainError } from '#catalogue';
+import { DomainError, requireWithin } from '#catalogue';
 import { innerRadius_mm } from './inner-radius.ts';
-import { requirePositive } from './require-positive.ts';
 
 /** One half of a shell from outside. */
 interface Half {
@@ -30,7 +29,7 @@ export function apparentWallDensity_g_per_mL(shell: {
   readonly capOuterDiameter_mm: number;
   readonly capDoubleWall_mm: number;
 }): number {
-  requirePositive({ ...shell });
+  requireWithin({ ...shell }, { above: 0 });
   const body = wallVolume_mm3({
     length_mm: shell.bodyLength_mm,
     outerDiameter_mm: shell.bodyOuterDiameter_mm,

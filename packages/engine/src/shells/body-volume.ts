@@ -1,6 +1,5 @@
-import { DomainError } from '#catalogue';
+import { DomainError, requireWithin } from '#catalogue';
 import { innerRadius_mm } from './inner-radius.ts';
-import { requirePositive } from './require-positive.ts';
 
 /** Outer dimensions of a body, its double wall as the gauge reads it. */
 export interface BodyDimensions {
@@ -23,7 +22,7 @@ export interface BodyDimensions {
  */
 export function bodyVolume_mm3({ bodyLength_mm, bodyOuterDiameter_mm, bodyDoubleWall_mm }: BodyDimensions): number {
   const radius = innerRadius_mm({ outerDiameter_mm: bodyOuterDiameter_mm, doubleWall_mm: bodyDoubleWall_mm });
-  requirePositive({ bodyLength_mm });
+  requireWithin({ bodyLength_mm }, { above: 0 });
   const straight = bodyLength_mm - bodyDoubleWall_mm / 2 - radius;
   if (straight < 0) throw new DomainError('out-of-range', { bodyLength_mm, min: bodyLength_mm - straight });
   return Math.PI * radius * radius * (straight + (2 / 3) * radius);

@@ -1,6 +1,5 @@
-import { DomainError } from '#catalogue';
+import { DomainError, requireWithin } from '#catalogue';
 import { innerRadius_mm } from './inner-radius.ts';
-import { requirePositive } from './require-positive.ts';
 
 /**
  * Room in the locked cap above the rim of the body.
@@ -23,7 +22,7 @@ export function capHeadroom(shell: {
 }): { readonly headroom_mm: number; readonly headroomVolume_mm3: number } {
   const { closedLength_mm, bodyLength_mm, capOuterDiameter_mm, capDoubleWall_mm } = shell;
   const radius = innerRadius_mm({ outerDiameter_mm: capOuterDiameter_mm, doubleWall_mm: capDoubleWall_mm });
-  requirePositive({ closedLength_mm, bodyLength_mm });
+  requireWithin({ closedLength_mm, bodyLength_mm }, { above: 0 });
   const headroom_mm = closedLength_mm - bodyLength_mm - capDoubleWall_mm / 2;
   if (headroom_mm <= 0)
     throw new DomainError('out-of-range', { closedLength_mm, above: bodyLength_mm + capDoubleWall_mm / 2 });

@@ -1,5 +1,5 @@
+import { requireWithin } from '#catalogue';
 import { innerRadius_mm } from './inner-radius.ts';
-import { requirePositive } from './require-positive.ts';
 
 /**
  * Play of the body in the cap, over the diameter.
@@ -20,7 +20,7 @@ export function diametralClearance_mm(shell: {
   readonly bodyOuterDiameter_mm: number;
 }): number {
   const { capOuterDiameter_mm, capDoubleWall_mm, bodyOuterDiameter_mm } = shell;
-  requirePositive({ bodyOuterDiameter_mm });
+  requireWithin({ bodyOuterDiameter_mm }, { above: 0 });
   const capInner_mm = 2 * innerRadius_mm({ outerDiameter_mm: capOuterDiameter_mm, doubleWall_mm: capDoubleWall_mm });
   return capInner_mm - bodyOuterDiameter_mm;
 }

@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requirePositive } from './require-positive.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /**
  * Inner radius of a body or cap from what can be measured on it.
@@ -15,7 +14,7 @@ import { requirePositive } from './require-positive.ts';
  */
 export function innerRadius_mm(input: { readonly outerDiameter_mm: number; readonly doubleWall_mm: number }): number {
   const { outerDiameter_mm, doubleWall_mm } = input;
-  requirePositive({ outerDiameter_mm, doubleWall_mm });
+  requireWithin({ outerDiameter_mm, doubleWall_mm }, { above: 0 });
   if (doubleWall_mm >= outerDiameter_mm)
     throw new DomainError('out-of-range', { doubleWall_mm, above: 0, below: outerDiameter_mm });
   return (outerDiameter_mm - doubleWall_mm) / 2;

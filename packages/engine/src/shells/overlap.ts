@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requirePositive } from './require-positive.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /**
  * Length over which cap and body of a locked shell cover each other.
@@ -18,7 +17,7 @@ export function overlap_mm(shell: {
   readonly capLength_mm: number;
   readonly closedLength_mm: number;
 }): number {
-  requirePositive({ ...shell });
+  requireWithin({ ...shell }, { above: 0 });
   const { bodyLength_mm, capLength_mm, closedLength_mm } = shell;
   const overlap = bodyLength_mm + capLength_mm - closedLength_mm;
   if (overlap <= 0) throw new DomainError('out-of-range', { closedLength_mm, below: bodyLength_mm + capLength_mm });

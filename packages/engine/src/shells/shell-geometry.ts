@@ -1,8 +1,8 @@
+import { requireWithin } from '#catalogue';
 import { bodyVolume_mm3 } from './body-volume.ts';
 import { capHeadroom } from './cap-headroom.ts';
 import type { InUnitOfKey } from './figure.ts';
 import { innerRadius_mm } from './inner-radius.ts';
-import { requirePositive } from './require-positive.ts';
 import type { ShellRecord } from './shell-record.ts';
 import type { ShellInside } from './slug-between-domes.ts';
 
@@ -53,7 +53,7 @@ export function shellGeometry(record: ShellRecord): ShellGeometry {
   const cap = { capOuterDiameter_mm: value('capOuterDiameter_mm'), capDoubleWall_mm: value('capDoubleWall_mm') };
   const closedLength_mm = value('closedLength_mm');
   const chartVolume_mm3 = value('bodyVolume_mm3');
-  requirePositive({ chartVolume_mm3 });
+  requireWithin({ chartVolume_mm3 }, { above: 0 });
   return {
     kind: 'known',
     size,

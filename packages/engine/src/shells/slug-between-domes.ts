@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requirePositive } from './require-positive.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /** Inside of a locked shell as a slug meets it. */
 export interface ShellInside {
@@ -34,7 +33,10 @@ export interface SlugFit {
  */
 export function slugBetweenDomes(input: ShellInside & { readonly boreRadius_mm: number }): SlugFit {
   const { boreRadius_mm, bodyInnerRadius_mm, capInnerRadius_mm, capHeadroom_mm, bodyLength_mm, bodyWall_mm } = input;
-  requirePositive({ boreRadius_mm, bodyInnerRadius_mm, capInnerRadius_mm, capHeadroom_mm, bodyLength_mm, bodyWall_mm });
+  requireWithin(
+    { boreRadius_mm, bodyInnerRadius_mm, capInnerRadius_mm, capHeadroom_mm, bodyLength_mm, bodyWall_mm },
+    { above: 0 },
+  );
   if (boreRadius_mm >= bodyInnerRadius_mm || boreRadius_mm >= capInnerRadius_mm)
     throw new DomainError('bore-too-wide', { boreRadius_mm, bodyInnerRadius_mm, capInnerRadius_mm });
   const height = (radius_mm: number): number => Math.sqrt(radius_mm * radius_mm - boreRadius_mm * boreRadius_mm);

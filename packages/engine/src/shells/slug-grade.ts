@@ -1,4 +1,4 @@
-import { requirePositive } from './require-positive.ts';
+import { requireWithin } from '#catalogue';
 import { slugFit, type SlugInShell } from './slug-fit.ts';
 
 /** `by-crumbling`: it goes in, but its edges break: dust, powder in the lock, dented ends. */
@@ -16,7 +16,7 @@ export type SlugGrade = 'rigid' | 'by-crumbling' | 'does-not-fit';
  */
 export function slugGrade(input: SlugInShell & { readonly slugLength_mm: number }): SlugGrade {
   const { geometry, boreDiameter_mm, slugLength_mm } = input;
-  requirePositive({ slugLength_mm });
+  requireWithin({ slugLength_mm }, { above: 0 });
   if (slugLength_mm <= slugFit(input).longestSlug_mm) return 'rigid';
   const slugVolume_mm3 = (Math.PI / 4) * boreDiameter_mm * boreDiameter_mm * slugLength_mm;
   return slugVolume_mm3 <= geometry.bodyVolume_mm3 ? 'by-crumbling' : 'does-not-fit';

@@ -1,5 +1,4 @@
-import { DomainError } from '#catalogue';
-import { requirePositive } from './require-positive.ts';
+import { DomainError, requireWithin } from '#catalogue';
 
 /**
  * Water that a shell gives off between two states of drying.
@@ -20,7 +19,7 @@ export function waterTransferred_mg(input: {
   readonly waterAfter_frac: number;
 }): number {
   const { shellMass_mg, waterBefore_frac, waterAfter_frac } = input;
-  requirePositive({ shellMass_mg });
+  requireWithin({ shellMass_mg }, { above: 0 });
   for (const [name, value] of Object.entries({ waterBefore_frac, waterAfter_frac })) {
     if (!Number.isFinite(value)) throw new DomainError('not-a-number', { [name]: value, min: 0, below: 1 });
     if (value < 0 || value >= 1) throw new DomainError('out-of-range', { [name]: value, min: 0, below: 1 });

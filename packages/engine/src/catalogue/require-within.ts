@@ -1,4 +1,4 @@
-import { DomainError } from '#catalogue';
+import { DomainError } from './domain-error.ts';
 
 /** Allowed range in the unit of the values; `min` and `max` are allowed themselves, `above` and `below` are not. */
 interface RangeOfValues {
