@@ -22,16 +22,6 @@ export interface AfterSetUp {
   readonly setUp_pct: number;
 }
 
-/** Variances in %^2 for one pair of spreads. */
-interface Variances {
-  readonly unit_pct2: number;
-  readonly time_pct2: number;
-  /** Of the mean of one sample, at one time. */
-  readonly sample_pct2: number;
-  /** Of the mean that the set-up leaves. */
-  readonly setUp_pct2: number;
-}
-
 /**
  * Shares of capsules and of sample means outside the in-process limits, after set-up: mean = target + b.
  *
@@ -46,33 +36,33 @@ interface Variances {
  * @validity no trend during the run; shell and balance are not in it (they belong to gross and net)
  */
 export function afterSetUp(input: AfterSetUpInput): AfterSetUp {
-  const { meanAction_pct, individualAction_pct } = input.limits;
+  const { limits, setUpSampleCount } = input;
+  const inSample_frac = shareInSampleMean_frac(input);
+  const times = weighedSpreads(input.betweenTimes);
   const shares = { capsules: 0, means: 0 };
   for (const unit of weighedSpreads(input.unit)) {
-    for (const time of weighedSpreads(input.betweenTimes)) {
+    const unit_pct2 = unit.value_pct * unit.value_pct;
+    const sample_pct2 = inSample_frac * unit_pct2;
+    for (const time of times) {
       const weight = unit.weight * time.weight;
-      const v = variances(input, { unit_pct: unit.value_pct, time_pct: time.value_pct });
+      const time_pct2 = time.value_pct * time.value_pct;
+      const moved_pct2 = time_pct2 + (time_pct2 + sample_pct2) / setUpSampleCount;
       shares.capsules +=
-        weight * outside({ limit_pct: individualAction_pct, variance_pct2: v.unit_pct2 + v.time_pct2 + v.setUp_pct2 });
-      shares.means +=
-        weight * outside({ limit_pct: meanAction_pct, variance_pct2: v.sample_pct2 + v.time_pct2 + v.setUp_pct2 });
+        weight * outside({ limit_pct: limits.individualAction_pct, variance_pct2: unit_pct2 + moved_pct2 });
+      shares.means += weight * outside({ limit_pct: limits.meanAction_pct, variance_pct2: sample_pct2 + moved_pct2 });
     }
   }
-  const atMeans = variances(input, { unit_pct: input.unit.mean_pct, time_pct: input.betweenTimes.mean_pct });
+  const [unit_pct, time_pct] = [input.unit.mean_pct, input.betweenTimes.mean_pct];
   return {
     capsulesOutside_frac: shares.capsules,
     sampleMeansOutside_frac: shares.means,
-    setUp_pct: Math.sqrt(atMeans.setUp_pct2),
+    setUp_pct: Math.sqrt((time_pct * time_pct + inSample_frac * unit_pct * unit_pct) / setUpSampleCount),
   };
 }
 
-function variances(input: AfterSetUpInput, spreads: { unit_pct: number; time_pct: number }): Variances {
-  const { strokeShare_frac, sampleCount, boreCount, setUpSampleCount } = input;
-  const unit_pct2 = spreads.unit_pct * spreads.unit_pct;
-  const time_pct2 = spreads.time_pct * spreads.time_pct;
-  const strokeCount = Math.ceil(sampleCount / boreCount);
-  const sample_pct2 = (strokeShare_frac * unit_pct2) / strokeCount + ((1 - strokeShare_frac) * unit_pct2) / sampleCount;
-  return { unit_pct2, time_pct2, sample_pct2, setUp_pct2: (time_pct2 + sample_pct2) / setUpSampleCount };
+/** v_n / u^2: what the mean of one sample keeps of the unit variance. */
+function shareInSampleMean_frac({ strokeShare_frac, sampleCount, boreCount }: AfterSetUpInput): number {
+  return strokeShare_frac / Math.ceil(sampleCount / boreCount) + (1 - strokeShare_frac) / sampleCount;
 }
 
 /** Two-sided share of a centred normal outside +- limit. */

@@ -193,7 +193,7 @@ function ranked(input: SearchInput, at: Found & { target: TargetFill }): Omit<Ra
   const parameters = method.parameters(context, settings);
   const draws = parameterDraws(parameters, seed);
   const interval = intervalOfMean({ parameters, evaluate, draws });
-  const gained = gains({ method, context, settings, draws });
+  const gained = gains({ method, context, settings, draws, interval });
   const unit = { mean_pct: prediction.spread.unit_pct, sd_pct: prediction.spread.unsure_pct };
   const betweenTimes_pct = betweenTimesOf(brief).mean_pct;
   const { meanAction_pct } = brief.inProcess;

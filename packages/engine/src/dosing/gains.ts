@@ -1,4 +1,5 @@
 import type { Adjuster, DosingContext, DosingMethod, ParameterValues, PartSwap, Settings } from './dosing.ts';
+import type { MeanInterval } from './interval-of-mean.ts';
 import { valuesAtMeans } from './parameter-values.ts';
 import { sampleQuantile } from './sample-quantile.ts';
 
@@ -38,37 +39,34 @@ interface GainInput {
   readonly settings: Settings;
   /** From `parameterDraws` of the method's parameters at these settings. */
   readonly draws: readonly ParameterValues[];
+  /** From `intervalOfMean` of the same draws. */
+  readonly interval: Pick<MeanInterval, 'otherRegime_frac'>;
 }
 
 /**
  * Milligrams per step of every adjuster that works, and per next part in stock.
  *
- * @param input - method, context, settings and the draws
+ * @param input - method, context, settings, the draws and their interval
  * @returns gains of settings (a flush pin has none) and of the neighbouring parts
  * @throws DomainError as the method's own evaluation
  * @source central difference over +-1 machine step under the draws of the interval; this project's choice
  * @validity at these settings; across the change from stop to spring the gain drops at once
  */
 export function gains(input: GainInput): Gains {
-  const { method, context, settings, draws } = input;
-  const parameters = method.parameters(context, settings);
-  const evaluate = method.evaluator(context, settings);
-  const regime = evaluate(valuesAtMeans(parameters)).regime;
-  const otherRegime_frac = draws.filter((values) => evaluate(values).regime !== regime).length / draws.length;
+  const { method, context, settings } = input;
   const adjusters = method.adjusters(context, settings);
   return {
     settings: adjusters.flatMap((adjuster) =>
-      adjuster.kind === 'setting' && !adjuster.isIdle ? [settingGain(input, { adjuster, otherRegime_frac })] : [],
+      adjuster.kind === 'setting' && !adjuster.isIdle ? [settingGain(input, adjuster)] : [],
     ),
     parts: adjusters.flatMap((adjuster) => (adjuster.kind === 'part' ? partGains(input, adjuster) : [])),
   };
 }
 
 function settingGain(
-  { method, context, settings, draws }: GainInput,
-  of: { adjuster: Extract<Adjuster, { kind: 'setting' }>; otherRegime_frac: number },
+  { method, context, settings, draws, interval }: GainInput,
+  { key, step_mm, machineRange }: Extract<Adjuster, { kind: 'setting' }>,
 ): SettingGain {
-  const { key, step_mm, machineRange } = of.adjuster;
   const at_mm = settings.values[key] ?? NaN;
   const [low_mm, high_mm] = [
     Math.max(machineRange.min_mm, at_mm - step_mm),
@@ -78,14 +76,18 @@ function settingGain(
     method.evaluator(context, { ...settings, values: { ...settings.values, [key]: depth_mm } });
   const [low, high] = [moved(low_mm), moved(high_mm)];
   const steps = (high_mm - low_mm) / step_mm;
-  const perStep_mg = Float64Array.from(draws, (values) => (high(values).mass_mg - low(values).mass_mg) / steps).sort();
+  const perStep_mg = new Float64Array(draws.length);
+  draws.forEach((values, i) => {
+    perStep_mg[i] = (high(values).mass_mg - low(values).mass_mg) / steps;
+  });
+  perStep_mg.sort();
   return {
     key,
     step_mm,
     median_mg_per_step: sampleQuantile(perStep_mg, 0.5),
     low90_mg_per_step: sampleQuantile(perStep_mg, 0.05),
     high90_mg_per_step: sampleQuantile(perStep_mg, 0.95),
-    otherRegime_frac: of.otherRegime_frac,
+    otherRegime_frac: interval.otherRegime_frac,
   };
 }
 

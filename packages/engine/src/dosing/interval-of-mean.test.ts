@@ -84,12 +84,10 @@ describe('gains', () => {
       refill_ratio: { basis: 'calibrated', mean: 1, sd: 0, from: 'test' },
     });
     if (!method) throw new Error('no dosing method');
-    const { settings } = gains({
-      method,
-      context,
-      settings: SHALLOW,
-      draws: parameterDraws(method.parameters(context, SHALLOW), 1),
-    });
+    const parameters = method.parameters(context, SHALLOW);
+    const draws = parameterDraws(parameters, 1);
+    const interval = intervalOfMean({ parameters, evaluate: method.evaluator(context, SHALLOW), draws });
+    const { settings } = gains({ method, context, settings: SHALLOW, draws, interval });
     expect(settings.map(({ key }) => key)).toEqual(['pin1Depth_mm', 'pin2Depth_mm', 'pin3Depth_mm', 'pin4Depth_mm']);
     expect(settings[0]?.median_mg_per_step).toBeCloseTo((0.54 * Math.PI * 6.6 * 6.6) / 40, 6);
     expect(settings[0]?.otherRegime_frac).toBe(0);

@@ -5,6 +5,8 @@ import { sampleQuantile } from './sample-quantile.ts';
 
 const Z_90 = 1.6448536269514722;
 const Z_98 = 2.3263478740408408;
+/** Shares that differ by less than this count as equal. */
+const SHARE_STEP = 1e-9;
 
 /** What is known of the mean before a trial. */
 export interface MeanInterval {
@@ -65,7 +67,7 @@ export function intervalOfMean({ parameters, evaluate, draws }: IntervalInput): 
       const halving = prior.basis === 'guess' ? { halvedBy: prior.halvedBy } : {};
       return { key, share_frac: variance > 0 ? (slope * slope) / variance : 0, basis: prior.basis, ...halving };
     })
-    .sort((a, b) => b.share_frac - a.share_frac);
+    .sort((a, b) => onStep(b.share_frac) - onStep(a.share_frac));
   const shared = { mean_mg: atMeans.mass_mg, otherRegime_frac, shares };
   if (otherRegime_frac > 0) return { ...shared, ...sampled(outcomes.map(({ mass_mg }) => mass_mg)), how: 'sampled' };
   const sd_mg = Math.sqrt(variance);
@@ -75,6 +77,14 @@ export function intervalOfMean({ parameters, evaluate, draws }: IntervalInput): 
     ...{ low90_mg: at(-Z_90), high90_mg: at(Z_90), low98_mg: at(-Z_98), high98_mg: at(Z_98) },
   };
 }
+
+/** Equal shares keep the order of the parameters, whatever their last binary digits. */
+function onStep(share_frac: number): StepCount {
+  return Math.round(share_frac / SHARE_STEP);
+}
+
+/** A number of steps: no unit. */
+type StepCount = number;
 
 /** Half the change of the mass between one standard deviation above and below the mean of a parameter. */
 function firstOrder_mg(

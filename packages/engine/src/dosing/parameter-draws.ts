@@ -6,6 +6,9 @@ import { parameterValue } from './parameter-values.ts';
 /** Draws of every interval and gain. */
 const DRAW_COUNT = 512;
 
+/** Coordinates of the last call: every candidate of a search has the same ones. */
+let last: { readonly dimensions: number; readonly seed: number; readonly z: Float64Array } | undefined;
+
 /**
  * The fixed quasi-random draws of the parameters that intervals and gains share.
  *
@@ -17,14 +20,21 @@ const DRAW_COUNT = 512;
  */
 export function parameterDraws(parameters: readonly Parameter[], seed: number): readonly ParameterValues[] {
   const dimensions = parameters.length;
-  const points = new Float64Array(DRAW_COUNT * dimensions);
-  fillQuasiRandom(points, { dimensions, seed });
+  const z = standardDraws({ dimensions, seed });
   return Array.from({ length: DRAW_COUNT }, (_, draw) => {
     const values: Record<string, number> = {};
     for (let j = 0; j < dimensions; j++) {
       const parameter = parameters[j]!;
-      values[parameter.key] = parameterValue(parameter, normalQuantile(points[draw * dimensions + j]!));
+      values[parameter.key] = parameterValue(parameter, z[draw * dimensions + j]!);
     }
     return values;
   });
+}
+
+function standardDraws(of: { readonly dimensions: number; readonly seed: number }): Float64Array {
+  if (last?.dimensions === of.dimensions && last.seed === of.seed) return last.z;
+  const points = new Float64Array(DRAW_COUNT * of.dimensions);
+  fillQuasiRandom(points, of);
+  last = { ...of, z: points.map((point) => normalQuantile(point)) };
+  return last.z;
 }

@@ -12,7 +12,8 @@ const LEAST_PLUG_mm = 0.5;
  *
  * @param context - material and filler
  * @param setUp - parts and depths
- * @returns a function from values of `parameters` by key (what is left out counts as 0) to the run
+ * @returns a function from values of `parameters` by key (what is left out counts as 0) to the run; its depths are
+ *   written over by the next call
  * @throws nothing
  * @source none: bookkeeping
  */
@@ -22,14 +23,17 @@ export function runOfValues(context: DosingContext, setUp: SetUp): (values: Para
   const { isRefilledAfterLastPin } = context.filler.disc;
   const offsetKeys = context.filler.pins.scales.map(({ station }) => offsetKey(station));
   const deepest_mm = discHeight_mm - LEAST_PLUG_mm;
+  const depths_mm = [...setUp.depths_mm];
   return (values) => {
+    for (let k = 0; k < depths_mm.length; k++) {
+      const set_mm = setUp.depths_mm[k]!;
+      if (set_mm > 0) depths_mm[k] = Math.min(deepest_mm, Math.max(0, set_mm + (values[offsetKeys[k]!] ?? 0)));
+    }
     const feedDensity_g_per_mL = values['feedDensity_g_per_mL'] ?? 0;
     return {
       boreArea_mm2,
       discHeight_mm,
-      depths_mm: setUp.depths_mm.map((set_mm, k) =>
-        set_mm === 0 ? 0 : Math.min(deepest_mm, Math.max(0, set_mm + (values[offsetKeys[k] ?? ''] ?? 0))),
-      ),
+      depths_mm,
       feedDensity_g_per_mL,
       refill_ratio: values['refill_ratio'] ?? 0,
       captured_mg: (values['captured_ratio'] ?? 0) * feedDensity_g_per_mL * boreArea_mm2 * boreDiameter_mm,

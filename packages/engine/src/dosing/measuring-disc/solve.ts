@@ -3,15 +3,18 @@ import type { DosingContext, Settings, Solution } from '../dosing.ts';
 import type { Finding } from '../finding.ts';
 import { valuesAtMeans } from '../parameter-values.ts';
 import { validatedDepths } from './adjusters.ts';
-import { evaluator } from './evaluator.ts';
 import { DISC_SLOT, pinKey, SPRING_SLOT } from './keys.ts';
 import { parameters } from './parameters.ts';
+import { runOfValues } from './run-of-values.ts';
+import { setUpOf } from './set-up.ts';
+import { tamp, tampColumns } from './tamp.kernel.ts';
 
 /** Shares of the total depth for four working pins and a flush one. @source common practice, no source */
 const FOUR_PINS = [0.45, 0.28, 0.17, 0.1] as const;
 /** Each pin's share of the one before it, for other numbers of pins. @source common practice, no source */
 const SHARE_OF_PIN_BEFORE = 0.62;
-const HALVINGS = 40;
+/** Leave 1e-8 mm of the depth, far below a step of any machine. */
+const HALVINGS = 30;
 
 /**
  * Pin depths that give the target, for every disc and spring set in stock for the shell.
@@ -52,11 +55,8 @@ function solveWith(context: DosingContext, { disc, springs, target_mg }: Task): 
   if (range && !(height_mm >= range.min_mm && height_mm <= range.max_mm))
     return unsolved(parts, 'disc-outside-validated', { height_mm, min_mm: range.min_mm, max_mm: range.max_mm });
   const step_mm = stepOf(context);
-  const flush = { parts, values: splitDepths(context, { total_mm: 0, step_mm: 0 }) };
-  const means = valuesAtMeans(parameters(context, flush));
-  const massAt_mg = (total_mm: number): number =>
-    evaluator(context, { parts, values: splitDepths(context, { total_mm, step_mm: 0 }) })(means).mass_mg;
   const shares = sharesOf(workingPins(context));
+  const massAt_mg = massOfDepth(context, { parts, shares });
   const deepest_mm = Math.min(context.filler.pins.machineRange.max_mm, height_mm - 1) / (shares[0] ?? 1);
   const [flush_mg, most_mg] = [massAt_mg(0), massAt_mg(deepest_mm)];
   if (flush_mg >= target_mg) return unsolved(parts, 'disc-too-tall', { height_mm, flush_mg, target_mg });
@@ -77,6 +77,20 @@ function solveWith(context: DosingContext, { disc, springs, target_mg }: Task): 
 
 function unsolved(parts: Settings['parts'], code: Finding['code'], numbers: Finding['numbers']): Solution {
   return { kind: 'unsolved', parts, reason: { code, numbers, rule: 'dosing.disc-stations' } };
+}
+
+/** Mass at the means of all parameters for a total depth, unrounded. */
+function massOfDepth(
+  context: DosingContext,
+  { parts, shares }: { parts: Settings['parts']; shares: readonly number[] },
+): (total_mm: number) => number {
+  const flush = { parts, values: splitDepths(context, { total_mm: 0, step_mm: stepOf(context) }) };
+  const run = runOfValues(context, setUpOf(context, flush))(valuesAtMeans(parameters(context, flush)));
+  const out = tampColumns(run.depths_mm.length);
+  return (total_mm) => {
+    tamp({ ...run, depths_mm: run.depths_mm.map((_, k) => (shares[k] ?? 0) * total_mm) }, out);
+    return out.masses_mg.at(-1) ?? NaN;
+  };
 }
 
 /** Total depth at which the mass meets the target; the mass never falls with depth. */
@@ -110,16 +124,16 @@ function stepOf({ filler }: DosingContext): number {
   return Math.max(...steps);
 }
 
-/** Depth of every pin for a total depth; a step of 0 leaves them unrounded. */
+/** Depth of every pin for a total depth, on the steps of the machine. */
 function splitDepths(
   context: DosingContext,
   { total_mm, step_mm }: { total_mm: number; step_mm: number },
 ): Settings['values'] {
   const pinCount = workingPins(context);
   const shares = sharesOf(pinCount);
-  const depths_mm = shares.map((share) => (step_mm === 0 ? share * total_mm : onStep(share * total_mm, step_mm)));
+  const depths_mm = shares.map((share) => onStep(share * total_mm, step_mm));
   const larger_mm = depths_mm.slice(0, -1).reduce((sum, depth) => sum + depth, 0);
-  if (step_mm > 0) depths_mm[pinCount - 1] = Math.max(0, onStep(total_mm - larger_mm, step_mm));
+  depths_mm[pinCount - 1] = Math.max(0, onStep(total_mm - larger_mm, step_mm));
   return Object.fromEntries(context.filler.pins.scales.map(({ station }, i) => [pinKey(station), depths_mm[i] ?? 0]));
 }
 

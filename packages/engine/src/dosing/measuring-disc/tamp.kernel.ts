@@ -1,4 +1,5 @@
 import { densityAtPressure_g_per_mL, pressureAtDensity_MPa, type CompressionLaw } from '#materials';
+import { depthOnSpring_mm } from './depth-on-spring.kernel.ts';
 
 /** One bore of the disc with the pins above it. Densities in g/mL are mg/mm3. */
 export interface DiscRun {
@@ -36,9 +37,6 @@ export const FLUSH: RegimeCode = 0;
 export const ON_STOP: RegimeCode = 1;
 export const ON_SPRING: RegimeCode = 2;
 export const LIMITED: RegimeCode = 3;
-
-/** Halvings of the depth between 0 and the stop: below 1e-15 of it. */
-const HALVINGS = 52;
 
 /**
  * Fills one bore station by station. Each pin goes down to its stop unless the powder pushes its spring back first;
@@ -82,15 +80,7 @@ export function tamp(run: DiscRun, out: TampColumns): void {
         mass_mg = Math.max(mass_mg, Math.min(total_mg, most_mg));
       } else {
         regime = ON_SPRING;
-        let low_mm = 0;
-        let high_mm = set_mm;
-        for (let i = 0; i < HALVINGS; i++) {
-          const middle_mm = (low_mm + high_mm) / 2;
-          const bed_N = boreArea_mm2 * pressureAtDensity_MPa(law, perArea / (discHeight_mm - middle_mm));
-          if (bed_N > preload_N + rate_N_per_mm * (set_mm - middle_mm)) high_mm = middle_mm;
-          else low_mm = middle_mm;
-        }
-        reached_mm = (low_mm + high_mm) / 2;
+        reached_mm = depthOnSpring_mm(run, { total_mg, set_mm });
         force_N = preload_N + rate_N_per_mm * (set_mm - reached_mm);
         mass_mg = total_mg;
       }
