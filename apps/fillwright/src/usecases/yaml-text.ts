@@ -22,8 +22,6 @@ export interface YamlText extends SourceDocument {
 
 const LONGEST_TEXT = 500_000;
 const MOST_ALIASES = 50;
-/** Errors after which the value still is what was meant. */
-const HARMLESS = new Set(['TAB_AS_INDENT']);
 const START: Place = { line: 1, column: 1 };
 
 /**
@@ -60,7 +58,7 @@ function read(text: string): YamlText {
     ...syntax(code.toLowerCase().replaceAll('_', '-')),
     ...place,
   }));
-  const isIntact = problems.every(({ code }) => HARMLESS.has(code));
+  const isIntact = problems.length === 0;
   if (isIntact && document.contents === null) faults.push({ ...syntax('empty-text'), ...START });
   else if (isIntact && !isMap(document.contents)) faults.push({ ...syntax('not-a-mapping'), ...START });
   for (const { offset, firstOffset, ...fault } of keyFaults(document)) {

@@ -3,6 +3,7 @@ import type { MeasuredKind } from '@fillwright/engine/quantity';
 import { z } from 'zod';
 import {
   choiceOf,
+  choiceSchema,
   flagSchema,
   mappingSchema,
   numberSchema,
@@ -33,7 +34,7 @@ const compression = z.discriminatedUnion(
   [
     mappingSchema(
       {
-        law: z.literal('kawakita'),
+        law: choiceSchema(['kawakita'], 'which law'),
         a_frac: quantitySchema(A),
         b_per_MPa: quantitySchema({
           ...{ kind: 'law-constant', unit: '1/MPa', min: 0.001, max: 1000 },
@@ -47,7 +48,7 @@ const compression = z.discriminatedUnion(
     ),
     mappingSchema(
       {
-        law: z.literal('walker'),
+        law: choiceSchema(['walker'], 'which law'),
         slope_pct: quantitySchema({
           ...{ kind: 'law-constant', unit: '%', above: 0, max: 1000 },
           what: 'fall of the relative volume per tenfold pressure, in % of the solid',
@@ -63,7 +64,7 @@ const compression = z.discriminatedUnion(
     ),
     mappingSchema(
       {
-        law: z.literal('one-pair'),
+        law: choiceSchema(['one-pair'], 'which law'),
         density_g_per_mL: pairDensity,
         pressure_MPa: numberSchema({ ...PRESSURE, what: 'pressure of the pair' }),
         a_frac: aOrGuess,
@@ -72,7 +73,7 @@ const compression = z.discriminatedUnion(
     ),
     mappingSchema(
       {
-        law: z.literal('one-pair-by-force'),
+        law: choiceSchema(['one-pair-by-force'], 'which law'),
         density_g_per_mL: pairDensity,
         force_N: numberSchema({ ...FORCE, what: 'force of the pair, in a die of the bore' }),
         a_frac: aOrGuess,

@@ -1,6 +1,6 @@
 import type { TargetRule } from '@fillwright/engine/brief';
 import { z } from 'zod';
-import { choiceOf, listSchema, mappingSchema, numberSchema, textSchema } from '#written';
+import { choiceOf, choiceSchema, listSchema, mappingSchema, numberSchema, textSchema } from '#written';
 
 const MASS = { unit: 'mg', above: 0, max: 3000 };
 
@@ -46,7 +46,7 @@ export const targetSchema = z.discriminatedUnion(
   [
     mappingSchema(
       {
-        rule: z.literal('fixed-fill'),
+        rule: choiceSchema(['fixed-fill'], 'how the target is set'),
         fill_mg: numberSchema({ ...MASS, what: "the dossier's fill of this part" }),
         substances,
       },
@@ -54,7 +54,7 @@ export const targetSchema = z.discriminatedUnion(
     ),
     mappingSchema(
       {
-        rule: z.literal('follows-assay'),
+        rule: choiceSchema(['follows-assay'], 'how the target is set'),
         substances,
         follows: textSchema(
           'name of the substance that sets the fill; needed as soon as there are two',
@@ -64,7 +64,7 @@ export const targetSchema = z.discriminatedUnion(
     ),
     mappingSchema(
       {
-        rule: z.literal('fixed-total'),
+        rule: choiceSchema(['fixed-total'], 'how the target is set'),
         total_mg: numberSchema({ ...MASS, what: 'total mass of this part' }),
         otherExcipients_mg: numberSchema({
           ...{ unit: 'mg', min: 0, max: 3000 },

@@ -74,7 +74,8 @@ function validatedConflicts(raw: unknown): readonly InputFault[] {
   const [low_mm, high_mm] = [end(VALIDATED, 'min_mm'), end(VALIDATED, 'max_mm')];
   const [min_mm, max_mm] = [end(MACHINE, 'min_mm'), end(MACHINE, 'max_mm')];
   if (low_mm === undefined || high_mm === undefined || min_mm === undefined || max_mm === undefined) return [];
-  if (low_mm >= min_mm && high_mm <= max_mm) return [];
+  // A range that is upside down is said by itself.
+  if (min_mm > max_mm || low_mm > high_mm || (low_mm >= min_mm && high_mm <= max_mm)) return [];
   return [conflictAt('validated-outside-machine', VALIDATED, { low_mm, high_mm, min_mm, max_mm })];
 }
 

@@ -64,7 +64,7 @@ const part = z.discriminatedUnion(
   [
     mappingSchema(
       {
-        kind: z.literal('disc'),
+        kind: choiceSchema(['disc'], 'kind of part'),
         ...stock,
         forSizes: listSchema(size, { minCount: 1, maxCount: 20, what: 'sizes of shells for which the disc is used' }),
         boreNominal_mm: numberSchema({ ...bore, what: 'bore diameter as ordered' }),
@@ -76,7 +76,7 @@ const part = z.discriminatedUnion(
     ),
     mappingSchema(
       {
-        kind: z.literal('spring-set'),
+        kind: choiceSchema(['spring-set'], 'kind of part'),
         ...stock,
         name: textSchema('name that the shop uses'),
         preload_N: quantityOrGuessSchema({
