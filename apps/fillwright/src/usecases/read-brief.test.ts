@@ -132,7 +132,7 @@ describe('readBrief', () => {
     [
       'sampleCount: 20',
       'sampleCount: 20.5',
-      { code: 'wrong-kind', allowed: 'a whole number, at least 1, at most 1000' },
+      { code: 'wrong-kind', allowed: 'a whole number, at least 1, at most 1000, or guess' },
     ],
     ['sampleCount: 20', 'sampleCount: 1001', { code: 'out-of-range' }],
     ['n: 3, date', 'n: 0, date', { code: 'out-of-range', field: 'parts.0.material.feedDensity_g_per_mL.n' }],

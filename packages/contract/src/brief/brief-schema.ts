@@ -7,6 +7,7 @@ import {
   formatSchema,
   listSchema,
   mappingSchema,
+  numberOrGuessSchema,
   numberSchema,
   populationSchema,
   quantityOrGuessSchema,
@@ -28,22 +29,15 @@ const powderPart = mappingSchema(
   {
     name: textSchema('name of the part, such as "blend B-117"'),
     dose: choiceSchema(['powder'], 'kind of dose'),
-    target: targetSchema,
+    target: targetSchema.meta({ description: 'how the target of this part is set: one of three rules' }),
     material: powderFactsSchema,
     blendRsd_pct: quantityOrGuessSchema(
       spread('relative standard deviation of the concentration between units of fill'),
     ).exactOptional(),
-    assayError_pct: z
-      .union(
-        [
-          numberSchema({ unit: '%', min: 0, max: 20, what: 'what the assay may be off for the whole lot, as one sd' }),
-          z.literal('guess'),
-        ],
-        { error: 'a number, at least 0, at most 20 %, or guess' },
-      )
-      .meta({ description: 'what the assay may be off for the whole lot, as one sd (%), or guess (same as left out)' })
-      .transform((value) => (value === 'guess' ? undefined : value))
-      .exactOptional(),
+    assayError_pct: numberOrGuessSchema({
+      ...{ unit: '%', min: 0, max: 20 },
+      what: 'what the assay may be off for the whole lot, as one sd',
+    }).exactOptional(),
   },
   'one dose of powder',
 );
@@ -70,8 +64,8 @@ const shell = mappingSchema(
 
 const inProcess = mappingSchema(
   {
-    sampleCount: numberSchema(
-      { unit: '1', min: 1, max: 1000, what: 'capsules per sample; left out: 20, a guess' },
+    sampleCount: numberOrGuessSchema(
+      { unit: '1', min: 1, max: 1000, what: 'capsules per sample; the guess is 20' },
       'whole',
     ).exactOptional(),
     meanAction_pct: numberSchema({

@@ -8,6 +8,7 @@ export { listSchema } from './list-schema.ts';
 export { mappingSchema } from './mapping-schema.ts';
 export { meanAt } from './mean-at.ts';
 export type { NumberLimits } from './number-limits.ts';
+export { numberOrGuessSchema } from './number-or-guess-schema.ts';
 export { numberSchema } from './number-schema.ts';
 export { populationSchema } from './population-schema.ts';
 export { quantityOrGuessSchema, quantitySchema, type QuantityLimits } from './quantity-schema.ts';
