@@ -1,5 +1,5 @@
 import { densityAtPressure_g_per_mL, pressureAtDensity_MPa, type CompressionLaw } from '#materials';
-import { depthOnSpring_mm } from './depth-on-spring.kernel.ts';
+import { depthOnSpring_mm } from './depth-on-spring.ts';
 
 /** One bore of the disc with the pins above it. Densities in g/mL are mg/mm3. */
 export interface DiscRun {
