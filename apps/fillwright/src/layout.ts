@@ -2,7 +2,7 @@
 const WIDTH = 112;
 
 /**
- * Breaks a text at blanks so that it stands in a column.
+ * Breaks a text at blanks so that it stands in a column; a number stays with its unit.
  *
  * @param label - what stands before the first line, already padded
  * @param text - the text
@@ -10,12 +10,14 @@ const WIDTH = 112;
  */
 export function wrapped(label: string, text: string): string {
   const lines = [''];
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.replace(/(?<=\d) (?=%|mg|mm|N\b|g\/mL)/g, '\u00A0').split(/[ \n]+/)) {
     const last = lines.at(-1) ?? '';
     if (last !== '' && label.length + last.length + 1 + word.length > WIDTH) lines.push(word);
     else lines[lines.length - 1] = last === '' ? word : `${last} ${word}`;
   }
-  return lines.map((line, i) => (i === 0 ? label : ' '.repeat(label.length)) + line).join('\n');
+  return lines
+    .map((line, i) => (i === 0 ? label : ' '.repeat(label.length)) + line.replaceAll('\u00A0', ' '))
+    .join('\n');
 }
 
 /**

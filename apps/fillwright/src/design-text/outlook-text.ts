@@ -12,6 +12,9 @@ import { fixed, percent } from './shown.ts';
 
 /** From here on a probability says nothing but "surely". */
 const SURELY = 0.999;
+/** Smaller shares of the interval are not worth a line. */
+const LEAST_SHARE = 0.005;
+const LONGEST_BASIS = Math.max(...Object.values(BASIS_WORDS).map((word) => word.length));
 
 /**
  * What the dossier's tests would say after set-up, the spread by cause, and what the mean rests on.
@@ -23,12 +26,11 @@ export function outlookText(candidate: RankedCandidate): string {
   const { contents, tests, bindingIndex } = candidate.outlook;
   const { interval, prediction } = candidate;
   const causes = prediction.spread.components.filter(({ sd_pct }) => sd_pct > 0);
-  const shares = interval.shares.filter(({ share_frac }) => share_frac >= 0.005);
   return [
     DESIGN_WORDS.outlook,
     ...contents.map((content) => wrapped('  ', contentTold(content))),
     ...tests.map((test, i) => wrapped('  ', told(test, i === bindingIndex))),
-    `${DESIGN_WORDS.spread}: ${fixed(prediction.spread.unit_pct)} +-${fixed(prediction.spread.unsure_pct)} (${BASIS_WORDS[prediction.spread.basis]})`,
+    `${DESIGN_WORDS.spread}: ${fixed(prediction.spread.unit_pct)} ±${fixed(prediction.spread.unsure_pct)} (${BASIS_WORDS[prediction.spread.basis]})`,
     columns(
       causes.map(({ cause, sd_pct }) => [DESIGN_WORDS.causes[cause] ?? cause, fixed(sd_pct, 2)]),
       '  ',
@@ -37,16 +39,25 @@ export function outlookText(candidate: RankedCandidate): string {
     DESIGN_WORDS.interval({
       ...{ mean: fixed(interval.mean_mg), low: fixed(interval.low90_mg, 0), high: fixed(interval.high90_mg, 0) },
     }),
-    columns(
-      shares.map(({ key, share_frac, basis, halvedBy }) => [
-        PARAMETER_NAMES[key] ?? adjusterName(key),
-        percent(share_frac, 0),
-        BASIS_WORDS[basis],
-        halvedBy === undefined ? '' : DESIGN_WORDS.narrowed(HALVED_BY_WORDS[halvedBy] ?? halvedBy),
-      ]),
-      '  ',
-    ),
+    ...sharesTold(candidate.interval.shares),
   ].join('\n');
+}
+
+/** Shares that count, each with the measurement that would halve it. */
+function sharesTold(shares: RankedCandidate['interval']['shares']): readonly string[] {
+  const counting = shares.filter(({ share_frac }) => share_frac >= LEAST_SHARE);
+  const rows = counting.map(({ key, share_frac, basis }) => [
+    PARAMETER_NAMES[key] ?? adjusterName(key),
+    percent(share_frac, 0),
+    BASIS_WORDS[basis].padEnd(LONGEST_BASIS),
+  ]);
+  const lines = columns(rows, '  ').split('\n');
+  return counting.map(({ halvedBy }, i) => {
+    const line = lines[i] ?? '';
+    if (halvedBy === undefined) return line;
+    const width = Math.max(...lines.map((one) => one.length));
+    return wrapped(`${line.padEnd(width)}  `, DESIGN_WORDS.narrowed(HALVED_BY_WORDS[halvedBy] ?? halvedBy));
+  });
 }
 
 function contentTold({ substance, mean_pct, unit_pct, acceptanceValue, isContentAssumed }: ContentOutlook): string {

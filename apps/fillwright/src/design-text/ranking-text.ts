@@ -35,7 +35,7 @@ function row({ rank, size, method, settings, prediction, merits }: RankedCandida
     prediction.stations.map(({ set_mm }) => (set_mm === 0 ? DESIGN_WORDS.flush : short(set_mm))).join(' / '),
     percent(merits.sampleMeansOutside_frac),
     percent(merits.capsulesOutside_frac),
-    `${fixed(merits.unit_pct)} +-${fixed(prediction.spread.unsure_pct)} %`,
+    `${fixed(merits.unit_pct)}±${fixed(prediction.spread.unsure_pct)} %`,
     percent(merits.volumeMargin_frac, 0),
     percent(merits.adjusterMargin_frac, 0),
     String(merits.partsToChangeCount),

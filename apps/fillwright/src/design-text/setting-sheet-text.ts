@@ -59,7 +59,7 @@ function partGains({ gains }: RankedCandidate): readonly string[] {
   return gains.parts.map(({ from, to, change_mg, changeWorkingKept_mg, changeAllKept_mg }) => {
     const moves = Math.abs(changeAllKept_mg - change_mg) > 0.05;
     const kept = moves ? DESIGN_WORDS.keptReadings(signed(changeWorkingKept_mg, 0), signed(changeAllKept_mg, 0)) : '';
-    return `  ${DESIGN_WORDS.nextPart(from, to, signed(change_mg))}${kept}`;
+    return wrapped('  ', DESIGN_WORDS.nextPart(from, to, signed(change_mg)) + kept);
   });
 }
 

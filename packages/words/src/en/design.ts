@@ -1,7 +1,7 @@
 import type { Criterion, RouteTest } from '@fillwright/engine/design';
 
 /** Names of dosing methods. */
-export const DOSING_METHOD_NAMES: Readonly<Record<string, string>> = { 'measuring-disc': 'measuring disc' };
+export const DOSING_METHOD_NAMES: Readonly<Record<string, string>> = { 'measuring-disc': 'disc' };
 
 /** What puts a candidate before the next one. */
 export const CRITERION_WORDS: Readonly<Record<Criterion, string>> = {
@@ -66,21 +66,9 @@ export const DESIGN_WORDS = {
   target: 'Target',
   ranking: 'Set-ups in order of merit',
   rankingNote: (means: string, single: string): string =>
-    `"outside" counts after set-up: sample means beyond +-${means} %, single capsules beyond +-${single} % of the target.`,
-  columns: [
-    '#',
-    'shell',
-    'by',
-    'parts',
-    'pins, mm below disc top',
-    'means',
-    'capsules',
-    'spread',
-    'room in',
-    'room of',
-    'parts to',
-  ],
-  columns2: ['', '', '', '', '', 'outside', 'outside', '', 'shell', 'pins', 'change'],
+    `"outside" counts after set-up: sample means beyond ±${means} %, single capsules beyond ±${single} % of the target.`,
+  columns: ['#', 'shell', 'by', 'parts', 'pins, mm', 'means', 'capsules', 'spread', 'room in', 'room of', 'parts to'],
+  columns2: ['', '', '', '', 'below disc top', 'outside', 'outside', '', 'shell', 'pins', 'change'],
   before: (rank: number, why: string): string => `${rank} before ${rank + 1}: ${why}`,
   nothing: 'Nothing in stock fills this brief. Why, shell by shell:',
   others: 'Why not the others',
@@ -133,7 +121,7 @@ export const DESIGN_WORDS = {
     `Tare ${of.mean} mg, standard error ${of.se} mg from ${of.n} shells; valid for shell lot ${of.lot} only.`,
   tareGuess: (mean: string): string =>
     `Tare ${mean} mg is trade custom, a guess: weigh 50 shells of the lot before the gross limits are used.`,
-  blur: (blur: string): string => `A single gross weight is blurred by its shell: +-${blur} mg (9 in 10).`,
+  blur: (blur: string): string => `A single gross weight is blurred by its shell: ±${blur} mg (9 in 10).`,
   alertAssumed: 'The alert limit is not in the brief: two thirds of the action limit, a guess.',
   countAssumed: 'The sample size is not in the brief: 20, a guess.',
   noTare: 'No mass of an empty shell is known: weigh 50, then there is a limit card.',
@@ -148,7 +136,7 @@ export const DESIGN_WORDS = {
   content: (of: { substance: string; mean: string; unit: string }): string =>
     `content of ${of.substance}: mean ${of.mean} %, spread between units ${of.unit} % with the blend`,
   gapLoss: (mean: string, sd: string): string =>
-    `Consumption: ${mean} +-${sd} % more than the weights through gaps (guess; the weight is not affected).`,
+    `Consumption: ${mean} ±${sd} % more than the weights through gaps (guess; the weight is not affected).`,
   spread: 'Spread between capsules, % of the mass',
   causes: {
     stroke: 'feed density, common to a stroke',

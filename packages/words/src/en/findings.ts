@@ -25,7 +25,7 @@ const FINDINGS: Readonly<Record<FindingCode, (numbers: Numbers) => string>> = {
   'disc-outside-validated': (n) =>
     `Disc height ${of(n, 'height_mm', 2)} mm is outside the validated ${of(n, 'min_mm', 1)} to ${of(n, 'max_mm', 1)} mm: a change to be approved.`,
   'disc-too-tall': (n) =>
-    `The disc of ${of(n, 'height_mm', 2)} mm already holds ${of(n, 'flush_mg', 0)} mg with every pin flush, above the target of ${of(n, 'target_mg', 0)} mg.`,
+    `The disc of ${of(n, 'height_mm', 2)} mm already holds ${of(n, 'flush_mg', 1)} mg with every pin flush, above the target of ${of(n, 'target_mg', 1)} mg.`,
   'does-not-fit': (n) =>
     `The slug of ${of(n, 'released_mm', 2)} mm does not fit: the closed shell keeps ${of(n, 'longest_mm', 2)} mm whole, and even crumbled it is more than the body holds.`,
   'flow-poor': (n) =>
@@ -53,7 +53,7 @@ const FINDINGS: Readonly<Record<FindingCode, (numbers: Numbers) => string>> = {
   'outside-validated': (n) =>
     `A pin would stand at ${of(n, 'depth_mm' in n ? 'depth_mm' : 'set_mm', 1)} mm, outside the validated ${of(n, 'min_mm', 1)} to ${of(n, 'max_mm', 1)} mm: a change to be approved.`,
   'pins-cannot-reach': (n) =>
-    `A disc of ${of(n, 'height_mm', 2)} mm reaches ${of(n, 'most_mg', 0)} mg with the pins at their deepest, below the target of ${of(n, 'target_mg', 0)} mg.`,
+    `A disc of ${of(n, 'height_mm', 2)} mm reaches ${of(n, 'most_mg', 1)} mg with the pins at their deepest, below the target of ${of(n, 'target_mg', 1)} mg.`,
   'slug-unknown': (n) =>
     `Whether a slug holds together at ${of(n, 'limit_N', 0)} N is not known: a bench press tells in ten minutes.`,
   'slug-wider-than-body': (n) =>
