@@ -157,11 +157,8 @@ describe('readBrief on any text', () => {
     );
     fc.assert(
       fc.property(fc.constantFrom(...places), other, (place, value) => {
-        const changed = structuredClone(brief) as Record<string, unknown>;
-        const parent = place
-          .slice(0, -1)
-          .reduce<Record<string, unknown>>((at, key) => at[key] as Record<string, unknown>, changed);
-        parent[place.at(-1) ?? ''] = value;
+        const changed = structuredClone(brief);
+        put(changed, place, value);
         expect(briefSchema.safeParse(changed).success).toBe(validate(changed));
       }),
       { seed: 1, numRuns: 3000 },
@@ -173,4 +170,12 @@ describe('readBrief on any text', () => {
 function placesIn(value: unknown): readonly (readonly string[])[] {
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => [[key], ...placesIn(inner).map((path) => [key, ...path])]);
+}
+
+function valueAt(value: unknown, place: readonly string[]): unknown {
+  return place.reduce<unknown>((at, key) => (at as Readonly<Record<string, unknown>>)[key], value);
+}
+
+function put(document: unknown, place: readonly string[], value: unknown): void {
+  (valueAt(document, place.slice(0, -1)) as Record<string, unknown>)[place.at(-1) ?? ''] = value;
 }

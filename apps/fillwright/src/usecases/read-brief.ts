@@ -58,7 +58,10 @@ async function readReferences(
   { document, beside }: { document: SourceDocument; beside: Beside },
 ): Promise<readonly InputFault[]> {
   const missing: InputFault[] = [];
+  const asked = new Set<string>();
   for (const reference of briefReferences(document.value)) {
+    if (asked.has(reference.file)) continue;
+    asked.add(reference.file);
     const file = join(dirname(path), reference.file);
     const outcome = await readReference(reference, { path: file, readText }, beside);
     if (outcome === 'unreadable')
@@ -72,7 +75,6 @@ async function readReference(
   input: FileToRead,
   beside: Beside,
 ): Promise<'done' | 'unreadable'> {
-  if (beside.shells.has(file)) return 'done';
   const read = kind === 'filler' ? await readFiller(input) : await readShell(input);
   if (!read.ok) {
     if (read.kind === 'file') return 'unreadable';

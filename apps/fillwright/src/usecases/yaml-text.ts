@@ -5,7 +5,7 @@ import { fieldOffset, nodeAt, sourceOf } from './yaml-places.ts';
 import { keyFaults } from './yaml-key-faults.ts';
 
 /** Where something stands in a text, counted from 1. */
-export interface Place {
+interface Place {
   readonly line: number;
   readonly column: number;
 }
