@@ -1,0 +1,20 @@
+/** In a fresh process: first call and warm mean per call of the exact probability to pass, and its values. Prints JSON. */
+import { probabilityOfPassingDosageUnits } from '@fillwright/stats/decisions';
+import { medianTime, timeOf } from '../clock.mjs';
+import { BATCHES } from '../dosage-units-pass.mjs';
+
+const SETS = 20;
+const set = () => BATCHES.map(([mean, sd]) => probabilityOfPassingDosageUnits({ mean, sd }));
+
+const first = timeOf(() => probabilityOfPassingDosageUnits({ mean: BATCHES[0][0], sd: BATCHES[0][1] }));
+const probabilities = set();
+for (let i = 0; i < 2000; i++) set();
+const sets = medianTime({
+  count: 51,
+  run: () => {
+    for (let i = 0; i < SETS; i++) set();
+  },
+});
+const perCall = ([unit, time]) => [unit, time / (SETS * BATCHES.length)];
+const warm = Object.fromEntries(Object.entries(sets).map(perCall));
+console.log(JSON.stringify({ first, warm, probabilities }));
