@@ -4,6 +4,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { format } from 'prettier';
 import { setUp } from '../tools/setup.mjs';
 import { whyNoBaseline } from './baseline.mjs';
 import { median } from './clock.mjs';
@@ -28,9 +29,10 @@ const rounds = Array.from({ length: ROUNDS }, (_, i) => {
   return benchmarks.flatMap(({ name, round }) => round().map((row) => ({ name, ...row })));
 });
 const rows = rounds[0].map((row, i) => ({ ...row, ...medians(rounds.map((round) => round[i])) }));
-const text = [machine(values.date), table(rows), ...notes()].join('\n\n');
-console.log(text);
-if (values.write) writeFileSync('bench/RESULTS.md', `# Benchmark results\n\n${text}\n`);
+const text = ['# Benchmark results', machine(values.date), table(rows), ...notes()].join('\n\n');
+const shown = await format(text, { parser: 'markdown' });
+console.log(shown);
+if (values.write) writeFileSync('bench/RESULTS.md', shown);
 
 /** Medians over the rounds; a ratio is formed inside its round first. */
 function medians(ofRounds) {
