@@ -1,7 +1,7 @@
 import { normalQuantile } from '@fillwright/stats/distributions';
 import { fillQuasiRandom } from '@fillwright/stats/random';
 import type { Parameter, ParameterValues } from './dosing.ts';
-import { parameterValue } from './parameter-values.ts';
+import { valueOfCoordinate } from './parameter-values.ts';
 
 /** Draws of every interval and gain. */
 const DRAW_COUNT = 512;
@@ -21,11 +21,12 @@ let last: { readonly dimensions: number; readonly seed: number; readonly z: Floa
 export function parameterDraws(parameters: readonly Parameter[], seed: number): readonly ParameterValues[] {
   const dimensions = parameters.length;
   const z = standardDraws({ dimensions, seed });
+  const prepared = parameters.map((parameter) => ({ key: parameter.key, valueAt: valueOfCoordinate(parameter) }));
   return Array.from({ length: DRAW_COUNT }, (_, draw) => {
     const values: Record<string, number> = {};
     for (let j = 0; j < dimensions; j++) {
-      const parameter = parameters[j]!;
-      values[parameter.key] = parameterValue(parameter, z[draw * dimensions + j]!);
+      const { key, valueAt } = prepared[j]!;
+      values[key] = valueAt(z[draw * dimensions + j]!);
     }
     return values;
   });

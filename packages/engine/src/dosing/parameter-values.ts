@@ -14,10 +14,22 @@ const HALF_NORMAL_MEAN = Math.sqrt(2 / Math.PI);
  * @source definition of the normal and half-normal distribution
  */
 export function parameterValue(parameter: Parameter, z: StandardCoordinate): InUnitOfKey {
+  return valueOfCoordinate(parameter)(z);
+}
+
+/**
+ * The same, prepared for many coordinates of one parameter.
+ *
+ * @param parameter - the parameter with its prior
+ * @returns value for a standard normal coordinate, see `parameterValue`
+ * @throws DomainError "not-a-number" (a prior without a finite sd)
+ * @source definition of the normal and half-normal distribution
+ */
+export function valueOfCoordinate(parameter: Parameter): (z: StandardCoordinate) => InUnitOfKey {
   const { prior, shape, lowest = -Infinity, highest = Infinity } = parameter;
+  const { mean } = prior;
   const sd = standardUncertainty(prior);
-  const value = shape === 'half-normal' ? prior.mean + sd * Math.abs(z) : prior.mean + sd * z;
-  return Math.min(highest, Math.max(lowest, value));
+  return (z) => Math.min(highest, Math.max(lowest, mean + sd * (shape === 'half-normal' ? Math.abs(z) : z)));
 }
 
 /**
