@@ -1,5 +1,6 @@
 import { briefSchema } from '@fillwright/contract/brief';
 import { documentSchemas } from '@fillwright/contract/schemas';
+import { search } from '@fillwright/engine/design';
 import { formatFaults } from '@fillwright/words/en';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
@@ -145,6 +146,28 @@ describe('readBrief on any text', () => {
       }),
       { seed: 1, numRuns: 200 },
     );
+  });
+
+  test('property: whatever is accepted can be searched, and no NaN comes out of it', async () => {
+    const places = placesIn(parse(ALDER)).filter((place) => typeof valueAt(parse(ALDER), place) === 'number');
+    const change = fc.record({
+      place: fc.constantFrom(...places),
+      factor: fc.constantFrom(0, 0.1, 0.5, 0.9, 1.1, 1.5, 3, 20),
+    });
+    let searched = 0;
+    await fc.assert(
+      fc.asyncProperty(fc.array(change, { minLength: 1, maxLength: 4 }), async (changes) => {
+        const brief = parse(ALDER) as unknown;
+        for (const { place, factor } of changes)
+          put(brief, place, Number((factor * Number(valueAt(brief, place))).toPrecision(4)));
+        const result = await read(stringify(brief));
+        if (!result.ok) return;
+        searched += 1;
+        expect(numbersIn(search({ ...result, seed: 1 })).every(Number.isFinite)).toBe(true);
+      }),
+      { seed: 1, numRuns: 300 },
+    );
+    expect(searched).toBeGreaterThan(50);
   });
 
   test('property: schema for editors and reader agree on the form of a brief (checked with an independent validator)', () => {

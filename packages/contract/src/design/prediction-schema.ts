@@ -8,7 +8,7 @@ export const settingsSchema = z.strictObject({
   values: z.record(z.string(), z.number()).describe('Value by adjuster; the key carries the unit'),
 });
 
-export const spreadSchema = z.strictObject({
+const spreadSchema = z.strictObject({
   components: z.array(
     z.strictObject({
       cause: z.string(),

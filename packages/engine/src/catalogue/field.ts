@@ -24,17 +24,17 @@ export interface NumberField extends FieldBase {
   /** The value must be strictly below this. */
   readonly below?: Bound;
 }
-export interface TextField extends FieldBase {
+interface TextField extends FieldBase {
   readonly kind: 'text';
 }
 export interface ChoiceField extends FieldBase {
   readonly kind: 'choice';
   readonly choices: readonly string[];
 }
-export interface FlagField extends FieldBase {
+interface FlagField extends FieldBase {
   readonly kind: 'flag';
 }
-export interface GroupField extends FieldBase {
+interface GroupField extends FieldBase {
   readonly kind: 'group';
   readonly fields: readonly Field[];
 }

@@ -1,3 +1,4 @@
+import type { Range_mm } from '#fillers';
 import type { DosingContext, DosingMethod, FindingCode, Gains, MeanInterval, Prediction, Settings } from '#dosing';
 
 /** What to turn when the mean of the first weights is inside the forecast but outside the mean limit. */
@@ -93,13 +94,18 @@ function correction(input: ExpectedInput, direction: 1 | -1): Correction | undef
     step_mm: best.adjuster.step_mm,
     example_mg,
     exampleStepCount,
-    brings: newWarnings(input, { key: best.adjuster.key, moved_mm }),
+    brings: isWithin(best.adjuster.machineRange, moved_mm)
+      ? newWarnings(input, { key: best.adjuster.key, moved_mm })
+      : [],
     isOutsideValidated: exampleStepCount * best.adjuster.step_mm > best.left_mm,
   };
 }
 
+function isWithin({ min_mm, max_mm }: Range_mm, depth_mm: number): boolean {
+  return depth_mm >= min_mm && depth_mm <= max_mm;
+}
+
 function newWarnings(input: ExpectedInput, move: { key: string; moved_mm: number }): readonly FindingCode[] {
-  if (move.moved_mm < 0) return [];
   const values = { ...input.settings.values, [move.key]: move.moved_mm };
   const before = new Set(input.prediction.warnings.map(({ code }) => code));
   const after = input.method.predict(input.context, { ...input.settings, values }).warnings.map(({ code }) => code);

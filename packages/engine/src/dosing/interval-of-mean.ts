@@ -29,7 +29,7 @@ export interface MeanInterval {
 }
 
 /** How much of what is not known comes from one parameter. */
-export interface VarianceShare {
+interface VarianceShare {
   readonly key: string;
   readonly share_frac: number;
   readonly basis: Quantity['basis'];

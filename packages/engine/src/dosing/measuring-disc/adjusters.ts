@@ -1,6 +1,7 @@
-import { discsFor, springSets, type Range_mm } from '#fillers';
+import { discHeight_mm, discsFor, springSets, type DiscPart, type Range_mm } from '#fillers';
 import type { Adjuster, DosingContext, Settings } from '../dosing.ts';
 import { DISC_SLOT, pinKey, SPRING_SLOT } from './keys.ts';
+import { LEAST_PLUG_mm } from './run-of-values.ts';
 
 /**
  * What a person can turn or swap on a filler with a measuring disc: the depth of every pin, the disc, the springs.
@@ -13,12 +14,14 @@ import { DISC_SLOT, pinKey, SPRING_SLOT } from './keys.ts';
  */
 export function adjusters(context: DosingContext, settings: Settings): readonly Adjuster[] {
   const { filler, shell } = context;
+  const mounted = discsFor(filler, shell.size).find(({ number }) => number === settings.parts[DISC_SLOT]);
+  const reachable = reachableDepths(filler.pins.machineRange, mounted);
   const pins = filler.pins.scales.map(({ station, step_division, pitch_mm_per_division }): Adjuster => {
     const key = pinKey(station);
     return {
       kind: 'setting',
       key,
-      machineRange: filler.pins.machineRange,
+      machineRange: reachable,
       validatedRange: validatedDepths(context),
       step_mm: step_division * pitch_mm_per_division,
       isIdle: settings.values[key] === 0,
@@ -33,6 +36,12 @@ export function adjusters(context: DosingContext, settings: Settings): readonly 
     { kind: 'part', slot: DISC_SLOT, inStock: stock(discsFor(filler, shell.size)) },
     { kind: 'part', slot: SPRING_SLOT, inStock: stock(springSets(filler)) },
   ];
+}
+
+/** A pin never reaches the base of the disc, whatever the machine allows. */
+function reachableDepths(machine: Range_mm, disc: DiscPart | undefined): Range_mm {
+  const base_mm = disc ? discHeight_mm(disc) - LEAST_PLUG_mm : Infinity;
+  return { min_mm: machine.min_mm, max_mm: Math.min(machine.max_mm, base_mm) };
 }
 
 /**

@@ -1,6 +1,6 @@
 import { densityAtPressure_g_per_mL, meanStress_frac, transmittedStress_frac } from '#materials';
 import type { DosingContext, Prediction, StationTrace } from '../dosing.ts';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 
 const STEPS = 8;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { depthOnSpring_mm } from './depth-on-spring.ts';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 
 // By hand: 480 mg on 40 mm2 under a pin 1 mm deep in a disc of 16 mm are 0.8 g/mL; C = 1 - .6/.8 = .25,
 // P = .25 / (2 (.5 - .25)) = .5 MPa, 20 N.

@@ -1,5 +1,5 @@
 import { pressureAtDensity_MPa } from '#materials';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 
 /** Bed and spring within this are in balance: the depth is then right to about 1e-12 mm. */
 const BALANCE_N = 1e-10;

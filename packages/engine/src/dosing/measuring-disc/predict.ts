@@ -9,7 +9,7 @@ import { runOfValues } from './run-of-values.ts';
 import { setUpOf } from './set-up.ts';
 import { spread } from './spread.ts';
 import { tampStations } from './tamp-stations.ts';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 import { discWarnings } from './warnings.ts';
 
 /** Powder lost between disc and base; consumption only. @source common practice, no source */

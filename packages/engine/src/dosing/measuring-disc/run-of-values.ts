@@ -2,10 +2,10 @@ import type { DosingContext, ParameterValues } from '../dosing.ts';
 import { offsetKey } from './keys.ts';
 import { lawOfValues } from './law-of-values.ts';
 import type { SetUp } from './set-up.ts';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 
 /** A pin never reaches the base of the disc, however far its setting is off. */
-const LEAST_PLUG_mm = 0.5;
+export const LEAST_PLUG_mm = 0.5;
 
 /**
  * The station model's input for sets of parameter values.

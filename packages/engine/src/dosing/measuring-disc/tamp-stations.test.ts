@@ -6,7 +6,7 @@ import { boreArea_mm2 } from './bore-area.ts';
 import { discRecurrence_mg } from './disc-recurrence.ts';
 import { entries } from './entries.ts';
 import { tampStations } from './tamp-stations.ts';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 import { judgeCase } from '#catalogue';
 
 const ALDER: DiscRun = {

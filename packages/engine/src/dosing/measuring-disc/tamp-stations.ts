@@ -1,6 +1,7 @@
 import type { StationTrace } from '../dosing.ts';
 import { pinKey } from './keys.ts';
-import { FLUSH, LIMITED, ON_SPRING, ON_STOP, tamp, tampColumns, type DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
+import { FLUSH, LIMITED, ON_SPRING, ON_STOP, tamp, tampColumns } from './tamp.kernel.ts';
 
 const REGIME_NAMES: Readonly<Record<number, StationTrace['regime']>> = {
   [FLUSH]: 'flush',

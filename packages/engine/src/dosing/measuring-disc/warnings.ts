@@ -2,7 +2,7 @@ import type { DosingContext, Prediction } from '../dosing.ts';
 import type { Finding } from '../finding.ts';
 import { validatedDepths } from './adjusters.ts';
 import { DISC_SUITABILITY } from './accepts.ts';
-import type { DiscRun } from './tamp.kernel.ts';
+import type { DiscRun } from './disc-run.ts';
 
 /** Loose powder on top of the slug that the last refill may leave. @source common practice, no source */
 const LOOSEST_REFILL_mm = 1;
