@@ -165,9 +165,9 @@ describe('readBrief on any text', () => {
         searched += 1;
         expect(numbersIn(search({ ...result, seed: 1 })).every(Number.isFinite)).toBe(true);
       }),
-      { seed: 1, numRuns: 300 },
+      { seed: 1, numRuns: 150 },
     );
-    expect(searched).toBeGreaterThan(50);
+    expect(searched).toBeGreaterThan(25);
   });
 
   test('property: schema for editors and reader agree on the form of a brief (checked with an independent validator)', () => {

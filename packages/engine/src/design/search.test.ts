@@ -80,6 +80,15 @@ describe('search', () => {
     for (const { prediction } of candidates)
       expect(prediction.warnings.map(({ code }) => code)).toContain('by-crumbling');
   });
+  test('regression: the example of the sheet never drives a pin into the base of the disc', () => {
+    const [part] = ALDER_BRIEF.parts;
+    const b_per_MPa = { basis: 'measured', mean: 1.44, sd: 0.07, n: 1 } as const;
+    const a_frac = { basis: 'measured', mean: 0.55, sd: 0.03, n: 1 } as const;
+    const compression = { law: 'kawakita', a_frac, b_per_MPa, initialDensity_g_per_mL: 0.54 } as const;
+    const material = { ...part.material, compression };
+    const { candidates } = search(searchInput({ ...ALDER_BRIEF, parts: [{ ...part, material }] }));
+    expect(candidates.length).toBeGreaterThan(0);
+  });
   test('limit: a route that weighing cannot judge is cannot-tell, never a probability', () => {
     const { candidates } = search(
       searchInput({ ...ALDER_BRIEF, route: [{ test: 'uniformity-of-content', use: 'release' }] }),
