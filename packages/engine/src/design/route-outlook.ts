@@ -1,4 +1,3 @@
-import { normalNodes } from '@fillwright/stats/distributions';
 import {
   acceptanceValueQuantiles,
   probabilityOfPassingDosageUnits,
@@ -163,14 +162,9 @@ function acceptanceValues(lot: LotOfUnits, unit: UncertainSpread): ContentOutloo
 
 /** Probability of passing, averaged over the lot's bias and over how unsure the spread is. */
 function passesDosageUnits(lot: LotOfUnits, unit: UncertainSpread): number {
-  const { nodes, weights } = normalNodes;
-  let pass_frac = 0;
-  for (const { value_pct, weight } of weighedSpreads(unit)) {
-    const sd = lot.unitSd_pct(value_pct);
-    nodes.forEach((z, i) => {
-      const mean = lot.mean_pct + z * lot.bias_pct;
-      pass_frac += weight * (weights[i] ?? NaN) * probabilityOfPassingDosageUnits({ mean, sd });
-    });
-  }
-  return pass_frac;
+  const { mean_pct, bias_pct } = lot;
+  return weighedSpreads(unit).reduce((sum, { value_pct, weight }) => {
+    const batch = { mean: mean_pct, sd: lot.unitSd_pct(value_pct), biasSd: bias_pct };
+    return sum + weight * probabilityOfPassingDosageUnits(batch);
+  }, 0);
 }

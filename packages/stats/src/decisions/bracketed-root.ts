@@ -6,7 +6,8 @@ export interface Bracket {
 }
 
 /**
- * Root of a rising function inside a bracket: regula falsi with halved weights (Illinois), every third step a bisection.
+ * Root of a rising function inside a bracket: regula falsi; an end that stays where it is counts half (Illinois). Every
+ * sixth step is a bisection.
  *
  * @param rising - at most 0 at `from`, at least 0 at `to`
  * @param bracket - interval and absolute tolerance
@@ -19,19 +20,22 @@ export function bracketedRoot(rising: (x: number) => number, { from, to, toleran
   let high = to;
   let lowValue = rising(low);
   let highValue = rising(high);
+  let moved: 'low' | 'high' | undefined;
   for (let step = 1; high - low > tolerance && step < 200; step++) {
     const secant = (low * highValue - high * lowValue) / (highValue - lowValue);
-    const x = step % 3 === 0 || !(secant > low && secant < high) ? 0.5 * (low + high) : secant;
+    const x = step % 6 === 0 || !(secant > low && secant < high) ? 0.5 * (low + high) : secant;
     const value = rising(x);
     if (value === 0) return x;
     if (value < 0) {
       low = x;
       lowValue = value;
-      highValue *= 0.5;
+      if (moved === 'low') highValue *= 0.5;
+      moved = 'low';
     } else {
       high = x;
       highValue = value;
-      lowValue *= 0.5;
+      if (moved === 'high') lowValue *= 0.5;
+      moved = 'high';
     }
   }
   return 0.5 * (low + high);

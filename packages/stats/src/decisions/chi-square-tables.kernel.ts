@@ -65,6 +65,7 @@ export function chiSquareSlope(table: HermiteTable, x: number): number {
 export function fillChiSquareTables(): void {
   if (isFilled) return;
   isFilled = true;
+  const exponentials = Float64Array.from({ length: POINTS }, (_, i) => exp(-0.5 * i * STEP));
   for (const [table, degreesOfFreedom] of TABLES) {
     const factor = densityFactor(degreesOfFreedom);
     const halfPower = degreesOfFreedom / 2 - 1;
@@ -72,7 +73,7 @@ export function fillChiSquareTables(): void {
     let lastBend = 0;
     for (let i = 1; i < POINTS; i++) {
       const x = i * STEP;
-      const density = factor * exp(-0.5 * x) * halfPowerOf(x, degreesOfFreedom - 2);
+      const density = factor * exponentials[i]! * halfPowerOf(x, degreesOfFreedom - 2);
       const bend = density * (halfPower / x - 0.5);
       const area = 0.5 * STEP * (lastDensity + density) + (STEP * STEP * (lastBend - bend)) / 12;
       table[2 * i] = table[2 * i - 2]! + area;

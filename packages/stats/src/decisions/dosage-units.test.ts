@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { acceptanceValue, probabilityAcceptanceValueWithin, probabilityOfPassingDosageUnits } from '#decisions';
-import { chiSquareCdf, normalQuantile } from '#distributions';
+import { chiSquareCdf, normalCdf, normalQuantile } from '#distributions';
+import { exp } from '#elementary';
 import { fillNormals, seedStream } from '#random';
 
 interface OcCase {
@@ -59,14 +60,41 @@ describe('probabilityOfPassingDosageUnits', () => {
   });
 
   test.each([
-    [95, 6, 100],
-    [104, 6.5, 105],
-    [101, 8, 100],
-  ])('property: agrees with its plain twin, 60000 simulated batches: mean %s, sd %s, T %s', (mean, sd, target) => {
+    [95, 6, 0, 100],
+    [104, 6.5, 0, 105],
+    [101, 8, 0, 100],
+    [97, 4, 3, 100],
+    [100, 1, 8, 100],
+  ])('property: agrees with its plain twin, 60000 simulated batches: mean %s, sd %s, bias %s, T %s', (...given) => {
+    const [mean, sd, biasSd, target] = given;
     const batches = 60000;
-    const share = simulated({ mean, sd, target, batches });
-    const got = probabilityOfPassingDosageUnits({ mean, sd, target });
+    const share = simulated({ mean, sd, biasSd, target, batches });
+    const got = probabilityOfPassingDosageUnits({ mean, sd, biasSd, target });
     expect(Math.abs(got - share)).toBeLessThan(4 * Math.sqrt((got * (1 - got)) / batches));
+  });
+
+  test.each([
+    [100, 2.2, 1],
+    [95, 4, 2],
+    [108, 3, 4],
+    [97, 0.5, 2],
+  ])('property: what all units have in common averages over means: mean %s, sd %s, bias %s', (mean, sd, biasSd) => {
+    let [sum, weights] = [0, 0];
+    const step = 0.02;
+    for (let z = -6; z <= 6; z += step) {
+      const weight = exp(-0.5 * z * z);
+      weights += weight;
+      sum += weight * probabilityOfPassingDosageUnits({ mean: mean + z * biasSd, sd });
+    }
+    expect(Math.abs(probabilityOfPassingDosageUnits({ mean, sd, biasSd }) - sum / weights)).toBeLessThan(1e-6);
+  });
+
+  test.each([
+    [90, 4],
+    [100, 8],
+  ])('limit: units alike: a normal mean between 83.5 and 116.5 (definition): mean %s, bias %s', (mean, biasSd) => {
+    const exact = normalCdf((116.5 - mean) / biasSd) - normalCdf((83.5 - mean) / biasSd);
+    expect(Math.abs(probabilityOfPassingDosageUnits({ mean, sd: 0, biasSd }) - exact)).toBeLessThan(1e-6);
   });
 
   test('property: a probability, never below that of stage 1, and it falls with the spread', () => {
@@ -129,6 +157,8 @@ describe('probabilityOfPassingDosageUnits', () => {
     [{ mean: Infinity, sd: 1 }, 'not-finite: mean'],
     [{ mean: 100, sd: NaN }, 'not-finite: sd'],
     [{ mean: 100, sd: -0.1 }, 'out-of-range: sd=-0.1 min=0'],
+    [{ mean: 100, sd: 1, biasSd: -1 }, 'out-of-range: biasSd=-1 min=0'],
+    [{ mean: 100, sd: 1, biasSd: NaN }, 'not-finite: biasSd'],
     [{ mean: 100, sd: 1, target: 121 }, 'out-of-range: target=121 above=0 max=120'],
     [{ mean: 100, sd: 1, target: NaN }, 'not-finite: target'],
   ])('refuses: %o -> %s', (input, message) => {
@@ -198,18 +228,20 @@ function bisect([from, to]: readonly [number, number], isBelowRoot: (x: number) 
 interface Simulation {
   readonly mean: number;
   readonly sd: number;
+  readonly biasSd: number;
   readonly target: number;
   readonly batches: number;
 }
 
 /** The test as its text says it, batch by batch. */
-function simulated({ mean, sd, target, batches }: Simulation): number {
+function simulated({ mean, sd, biasSd, target, batches }: Simulation): number {
   const stream = seedStream({ seed: 99 });
-  const block = new Float64Array(30);
+  const block = new Float64Array(31);
   let passed = 0;
   for (let i = 0; i < batches; i++) {
     fillNormals(stream, block);
-    const contents = Array.from(block, (z) => mean + sd * z);
+    const [common = NaN, ...units] = block;
+    const contents = units.map((z) => mean + biasSd * common + sd * z);
     const ten = judged(contents.slice(0, 10), target);
     const thirty = judged(contents, target);
     const inside = contents.every((x) => x >= 0.75 * thirty.reference && x <= 1.25 * thirty.reference);

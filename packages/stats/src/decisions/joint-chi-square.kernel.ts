@@ -107,14 +107,15 @@ function fillTable(table: JointTable, cdf: HermiteTable, halfPower: number): voi
       const cdfAt = chiSquareProbability(cdf, x);
       const densityAt = chiSquareSlope(cdf, x);
       const densityBend = column === row ? 0 : densityAt * (halfPower / x - 0.5);
-      advance(forG, column, [chi * cdfAt, chiBend * cdfAt - 2 * p * chi * densityAt]);
-      advance(forSlope, column, [chi * densityAt, chiBend * densityAt - 2 * p * chi * densityBend]);
+      const perBend = 2 * p * chi;
+      advance(forG, column, { value: chi * cdfAt, bend: chiBend * cdfAt - perBend * densityAt });
+      advance(forSlope, column, { value: chi * densityAt, bend: chiBend * densityAt - perBend * densityBend });
     }
     storeRow(table, row, [forG, forSlope]);
   }
 }
 
-function advance(sums: Sums, column: number, [value, bend]: readonly [number, number]): void {
+function advance(sums: Sums, column: number, { value, bend }: { readonly value: number; readonly bend: number }): void {
   sums.total[column]! += 0.5 * STEP * (sums.value[column]! + value) + TWELFTH * (sums.bend[column]! - bend);
   sums.value[column] = value;
   sums.bend[column] = bend;

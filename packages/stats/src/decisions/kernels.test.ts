@@ -97,7 +97,7 @@ describe('placeMeanNodes', () => {
     [104, 1],
   ])('property: weights sum to 1 and give mean %s, sd %s back', (mean, sd) => {
     const nodes = emptyNodes();
-    placeMeanNodes(nodes, { mean, sd, reach: 6.5, fineness: 1.4 }, { low: 98.5, high: 101.5 });
+    placeMeanNodes(nodes, { mean, sd, grain: sd / 3, reach: 6.5, fineness: 1.4 }, { low: 98.5, high: 101.5 });
     let [total, first, second] = [0, 0, 0];
     for (let i = 0; i < nodes.count; i++) {
       const step = nodes.x[i]! - mean;
@@ -112,7 +112,7 @@ describe('placeMeanNodes', () => {
 
   test('limit: none where the mean alone fails', () => {
     const nodes = emptyNodes();
-    placeMeanNodes(nodes, { mean: 70, sd: 1, reach: 6.5, fineness: 1.4 }, { low: 98.5, high: 101.5 });
+    placeMeanNodes(nodes, { mean: 70, sd: 1, grain: 1, reach: 6.5, fineness: 1.4 }, { low: 98.5, high: 101.5 });
     expect(nodes.count).toBe(0);
   });
 });

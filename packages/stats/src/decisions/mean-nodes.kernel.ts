@@ -5,7 +5,8 @@ import { LARGEST_ACCEPTANCE_VALUE } from './dosage-unit-rules.ts';
 import { normalDensity } from './normal-density.kernel.ts';
 
 const MOST_NODES = 28;
-const CAPACITY = 3 * MOST_NODES;
+const MOST_PANELS = 12;
+const CAPACITY = 3 * MOST_PANELS * MOST_NODES;
 const RULES: (QuadratureRule | undefined)[] = [];
 
 /** Points for a mean x and their weights, density included; the first `count` are in use. */
@@ -28,12 +29,14 @@ export const emptyNodes = (): MeanNodes => ({
   count: 0,
 });
 
-/** Normal law of a mean; `reach` in standard deviations to each side, `fineness` in nodes per standard deviation. */
+/** Normal law of a mean; `reach` in standard deviations to each side, `fineness` in nodes per `grain`. */
 export interface MeanLaw {
   readonly mean: number;
   readonly sd: number;
   readonly reach: number;
   readonly fineness: number;
+  /** Length over which the rest of the integrand changes; at most sd. */
+  readonly grain: number;
 }
 
 /**
@@ -59,13 +62,28 @@ export function placeMeanNodes(nodes: MeanNodes, law: MeanLaw, zone: ReferenceZo
 function addPiece(nodes: MeanNodes, law: MeanLaw, piece: { readonly from: number; readonly to: number }): void {
   const length = piece.to - piece.from;
   if (!(length > 0)) return;
-  const wanted = Math.min(Math.floor(4.5 + (law.fineness * length) / law.sd), MOST_NODES);
-  const rule = (RULES[wanted] ??= gaussLegendre(wanted));
-  const half = 0.5 * length;
+  const wanted = Math.floor(4.5 + (law.fineness * length) / law.grain);
+  if (wanted <= MOST_NODES) {
+    addPanel(nodes, law, { from: piece.from, half: 0.5 * length, count: wanted });
+    return;
+  }
+  const panels = Math.min(Math.ceil(wanted / MOST_NODES), MOST_PANELS);
+  const half = (0.5 * length) / panels;
+  for (let i = 0; i < panels; i++) addPanel(nodes, law, { from: piece.from + 2 * i * half, half, count: MOST_NODES });
+}
+
+interface Panel {
+  readonly from: number;
+  readonly half: number;
+  readonly count: number;
+}
+
+function addPanel(nodes: MeanNodes, law: MeanLaw, { from, half, count }: Panel): void {
+  const rule = (RULES[count] ??= gaussLegendre(count));
   const scale = half / law.sd;
   let at = nodes.count;
-  for (let i = 0; i < wanted; i++) {
-    const x = piece.from + half * (1 + rule.nodes[i]!);
+  for (let i = 0; i < count; i++) {
+    const x = from + half * (1 + rule.nodes[i]!);
     nodes.x[at] = x;
     nodes.weight[at++] = scale * rule.weights[i]! * normalDensity((x - law.mean) / law.sd);
   }

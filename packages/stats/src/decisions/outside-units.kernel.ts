@@ -1,13 +1,8 @@
 import { gaussLegendre } from '#distributions';
 import { CDF_28, chiSquareProbability } from './chi-square-tables.kernel.ts';
-import {
-  FACTOR_OF_10,
-  FACTOR_OF_30,
-  LARGEST_ACCEPTANCE_VALUE,
-  LARGEST_UNIT_DEVIATION,
-  type ReferenceZone,
-} from './dosage-unit-rules.ts';
+import { FACTOR_OF_10, FACTOR_OF_30, LARGEST_ACCEPTANCE_VALUE, LARGEST_UNIT_DEVIATION } from './dosage-unit-rules.ts';
 import { JOINT_18, jointProbability } from './joint-chi-square.kernel.ts';
+import { lawOfMean, type NormalBatch } from './normal-batch.ts';
 import { emptyNodes, placeMeanNodes } from './mean-nodes.kernel.ts';
 import { normalDensity } from './normal-density.kernel.ts';
 
@@ -39,12 +34,12 @@ const all = emptyNodes();
  * @throws nothing; the caller checks the input and has filled the joint tables
  * @source definition of the test, Ph. Eur. 2.9.40; identity of sums of squares
  */
-export function outsideUnits(batch: { readonly mean: number; readonly sd: number; readonly zone: ReferenceZone }): {
+export function outsideUnits(batch: NormalBatch): {
   withStage2: number;
   withBoth: number;
 } {
-  const { mean, sd, zone } = batch;
-  placeMeanNodes(all, { mean, sd: sd / Math.sqrt(30), ...LAW }, zone);
+  const { sd, zone } = batch;
+  placeMeanNodes(all, lawOfMean(batch, 30, LAW), zone);
   const perVariance = 1 / (sd * sd);
   const unitSd = sd * UNIT_SPREAD;
   let withStage2 = 0;
@@ -83,7 +78,7 @@ interface OtherUnits {
 }
 
 /** P(stage 1 passes and the squares of the 29 other units sum to at most `rest`), averaged over the mean of the first 10. */
-function stage1AndRest({ sd, zone }: { sd: number; zone: ReferenceZone }, { meanOf29, rest }: OtherUnits): number {
+function stage1AndRest({ sd, zone }: NormalBatch, { meanOf29, rest }: OtherUnits): number {
   const stepSd = sd * FIRST_MEAN_SPREAD;
   const half = Math.min(FIRST_MEAN_REACH * stepSd, sd * Math.sqrt(rest / PER_FIRST_MEAN));
   let sum = 0;

@@ -3,23 +3,15 @@ import type { ReferenceZone } from './dosage-unit-rules.ts';
 import { FACTOR_OF_10, FACTOR_OF_30, LARGEST_ACCEPTANCE_VALUE } from './dosage-unit-rules.ts';
 import { fillJointTables, JOINT_19, jointProbability } from './joint-chi-square.kernel.ts';
 import { emptyNodes, placeMeanNodes } from './mean-nodes.kernel.ts';
+import { lawOfMean, type NormalBatch } from './normal-batch.ts';
 import { outsideUnits } from './outside-units.kernel.ts';
-
-/** Normal contents of a batch, in % of claim; sd above 0. */
-export interface NormalBatch {
-  readonly mean: number;
-  readonly sd: number;
-  readonly zone: ReferenceZone;
-}
 
 // Found by comparison with dense quadrature (golden/dosage-units.py): largest error 1.7e-7 on 170 batches.
 /** For the mean of 10 or of 30: beyond it 1e-10 is left. */
 const OUTER = { reach: 6.5, fineness: 1.4 };
 /** For the mean of 30 when that of 10 is known: beyond it 7e-8 is left. */
 const INNER = { reach: 5.4, fineness: 1.35 };
-const ROOT_OF_10 = Math.sqrt(10);
-const ROOT_OF_30 = Math.sqrt(30);
-/** Standard deviation of the mean of 30 when the mean of its first 10 is known: sqrt(20)/30. */
+/** Standard deviation of the mean of 30 when the mean of its first 10 is known and nothing is in common: sqrt(20)/30. */
 const SPREAD_OF_30_GIVEN_10 = Math.sqrt(20) / 30;
 
 const first = emptyNodes();
@@ -31,7 +23,8 @@ const allGivenFirst = emptyNodes();
  *
  * With A = 9 s1^2/sigma^2 and B = 19 s2^2/sigma^2 (chi-square, 9 and 19 degrees of freedom), x1 the mean of the first 10
  * and x that of all 30, all independent given (x1, x): the squares of all 30 sum to A + B + 15 (x1 - x)^2/sigma^2.
- * d = distance from the reference zone.
+ * d = distance from the reference zone. What all units have in common widens
+ * the laws of x1 and x and touches nothing else.
  *
  * S1: A <= 9 ((15 - d(x1))/2.4)^2/sigma^2.   S2: A + B + 15 (x1 - x)^2/sigma^2 <= 29 ((15 - d(x))/2)^2/sigma^2.
  * P = P(S1) + P(S2) - P(S1, S2) - 30 P(unit outside 0.75 M to 1.25 M, S2) + 20 P(unit of the last 20 outside, S1, S2)
@@ -47,12 +40,11 @@ const allGivenFirst = emptyNodes();
  * @validity error below 1e-6
  */
 export function twoStagePass(batch: NormalBatch): number {
-  const { mean, sd, zone } = batch;
   fillJointTables();
-  placeMeanNodes(first, { mean, sd: sd / ROOT_OF_10, ...OUTER }, zone);
+  placeMeanNodes(first, lawOfMean(batch, 10, OUTER), batch.zone);
   const byFirst = stage1(batch);
   if (byFirst > 1 - 1e-10) return clamped(byFirst);
-  placeMeanNodes(all, { mean, sd: sd / ROOT_OF_30, ...OUTER }, zone);
+  placeMeanNodes(all, lawOfMean(batch, 30, OUTER), batch.zone);
   const byAll = stage2(batch);
   if (byAll < 1e-12) return clamped(byFirst);
   const outside = outsideUnits(batch);
@@ -87,7 +79,13 @@ function stage2({ sd, zone }: NormalBatch): number {
   return sum;
 }
 
-function bothStages({ mean, sd, zone }: NormalBatch): number {
+function bothStages(batch: NormalBatch): number {
+  const { mean, sd, zone } = batch;
+  const ofFirst = lawOfMean(batch, 10, OUTER);
+  const ofAll = lawOfMean(batch, 30, OUTER);
+  const slope = (ofAll.sd * ofAll.sd) / (ofFirst.sd * ofFirst.sd);
+  const grain = sd * SPREAD_OF_30_GIVEN_10;
+  const sdGivenFirst = ofAll.sd * Math.sqrt(1 - slope);
   const perVariance = 1 / (sd * sd);
   const perLeft = (29 * perVariance) / (FACTOR_OF_30 * FACTOR_OF_30);
   const perStep = 15 * perVariance;
@@ -98,8 +96,9 @@ function bothStages({ mean, sd, zone }: NormalBatch): number {
     const x1 = first.x[i]!;
     const p = (3 * leftAt(x1, zone)) / (FACTOR_OF_10 * sd);
     const law = {
-      mean: (x1 + 2 * mean) / 3,
-      sd: sd * SPREAD_OF_30_GIVEN_10,
+      mean: mean + slope * (x1 - mean),
+      sd: sdGivenFirst,
+      grain,
       reach: INNER.reach,
       fineness: INNER.fineness,
     };

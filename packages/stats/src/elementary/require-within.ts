@@ -18,7 +18,8 @@ export interface Range {
  * @source house rule: NaN never turns into a result
  */
 export function requireWithin(values: Readonly<Record<string, number>>, range: Range = {}): void {
-  for (const [name, value] of Object.entries(values)) {
+  for (const name in values) {
+    const value = values[name]!;
     if (!Number.isFinite(value)) throw new StatsError('not-finite', { [name]: value, ...range });
     if (!isInside(value, range)) throw new StatsError('out-of-range', { [name]: value, ...range });
   }
