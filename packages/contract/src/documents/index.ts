@@ -1,0 +1,15 @@
+export {
+  DOCUMENT_KINDS,
+  designChoiceSchema,
+  documentIdSchema,
+  documentKindSchema,
+  LONGEST_TEXT_bytes,
+  newVersionSchema,
+  versionHeadSchema,
+  versionSchema,
+  type DesignChoice,
+  type DocumentKind,
+  type DocumentVersion,
+  type DocumentVersionHead,
+  type NewVersion,
+} from './document-schemas.ts';
