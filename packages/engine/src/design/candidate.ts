@@ -43,11 +43,8 @@ export type Criterion =
   | 'speed'
   | 'name';
 
-/** A candidate of the first Pareto front, with everything a person needs to decide and to set the machine. */
-export interface RankedCandidate extends Candidate {
-  readonly rank: number;
-  /** Which criterion puts it before the next one; left out for the last. */
-  readonly decidedBy?: Criterion;
+/** Everything a person needs to decide on a candidate and to set the machine. */
+export interface CandidateDetails {
   readonly interval: MeanInterval;
   readonly gains: Gains;
   readonly outlook: RouteOutlook;
@@ -55,6 +52,13 @@ export interface RankedCandidate extends Candidate {
   /** Left out when no mass of an empty shell is known. */
   readonly card?: LimitCard;
   readonly expected: ExpectedWeights;
+}
+
+/** A candidate of the first Pareto front with its details. */
+export interface RankedCandidate extends Candidate, CandidateDetails {
+  readonly rank: number;
+  /** Which criterion puts it before the next one; left out for the last. */
+  readonly decidedBy?: Criterion;
 }
 
 /** Why a shell, or a set of parts in it, is not a candidate. */
