@@ -1,7 +1,7 @@
 /** In a fresh process: the first design search of the demo product, then the median of 20 calls after 10 more. Prints JSON. */
 import { search } from '@fillwright/engine/design';
 import { readFile } from 'node:fs/promises';
-import { readBrief } from '../../apps/fillwright/dist/usecases/read-brief.js';
+import { readBrief } from '@fillwright/contract/files';
 import { medianTime, timeOf } from '../clock.mjs';
 
 const read = await readBrief({

@@ -6,7 +6,7 @@ import { readArguments } from '../arguments.ts';
 import { designText } from '../design-text/design-text.ts';
 import { refuse } from '../refuse.ts';
 import type { Streams } from '../streams.ts';
-import { readBrief, type BriefRead } from '../usecases/read-brief.ts';
+import { readBrief, type BriefRead } from '@fillwright/contract/files';
 
 const LARGEST_SEED = 4294967295;
 const HIGHEST_RANK = 1000;

@@ -5,8 +5,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { readBrief } from './read-brief.ts';
-import { readFiller } from './read-filler.ts';
+import { readBrief } from '@fillwright/contract/files';
+import { readFiller } from '@fillwright/contract/files';
 
 const FOLDER = new URL('../../../../examples/', import.meta.url);
 const FILES = readdirSync(FOLDER);

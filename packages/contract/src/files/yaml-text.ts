@@ -1,4 +1,4 @@
-import type { SourceDocument } from '@fillwright/contract/faults';
+import type { SourceDocument } from '#faults';
 import type { InputFault } from '@fillwright/engine/catalogue';
 import { isMap, LineCounter, parseDocument, type Document } from 'yaml';
 import { fieldOffset, nodeAt, sourceOf } from './yaml-places.ts';

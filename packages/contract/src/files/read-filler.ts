@@ -1,4 +1,4 @@
-import { parseFiller } from '@fillwright/contract/filler';
+import { parseFiller } from '#filler';
 import type { Filler } from '@fillwright/engine/fillers';
 import { readDocument, type DocumentRead, type FileToRead } from './read-document.ts';
 

@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
-import { readBrief, type BriefRead } from './read-brief.ts';
+import { readBrief, type BriefRead } from '@fillwright/contract/files';
 
 const ALDER = readFileSync(new URL('../../../../examples/alder-200.brief.yaml', import.meta.url), 'utf8');
 

@@ -1,4 +1,4 @@
-import { parseShell } from '@fillwright/contract/shell';
+import { parseShell } from '#shell';
 import type { ShellRecord } from '@fillwright/engine/shells';
 import { readDocument, type DocumentRead, type FileToRead } from './read-document.ts';
 

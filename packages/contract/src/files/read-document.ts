@@ -1,4 +1,4 @@
-import type { Parsed, SourceDocument } from '@fillwright/contract/faults';
+import type { Parsed, SourceDocument } from '#faults';
 import type { FileFault } from '@fillwright/engine/catalogue';
 import { yamlText } from './yaml-text.ts';
 

@@ -1,10 +1,10 @@
-import { briefNotices, briefReferences, parseBrief, type Reference } from '@fillwright/contract/brief';
-import type { Parsed, SourceDocument } from '@fillwright/contract/faults';
+import { briefNotices, briefReferences, parseBrief, type Reference } from '#brief';
+import type { Parsed, SourceDocument } from '#faults';
 import type { FileFault, InputFault } from '@fillwright/engine/catalogue';
 import type { Brief, DocumentNotice } from '@fillwright/engine/design';
 import { GENERIC_FILLER, type Filler } from '@fillwright/engine/fillers';
 import { findShellSize, type ShellRecord } from '@fillwright/engine/shells';
-import { dirname, join } from 'node:path';
+import { fileBeside } from './file-beside.ts';
 import { readDocument, type FileToRead, type NotRead } from './read-document.ts';
 import { readFiller } from './read-filler.ts';
 import { readShell } from './read-shell.ts';
@@ -62,7 +62,7 @@ async function readReferences(
   for (const reference of briefReferences(document.value)) {
     if (asked.has(reference.file)) continue;
     asked.add(reference.file);
-    const file = join(dirname(path), reference.file);
+    const file = fileBeside(path, reference.file);
     const outcome = await readReference(reference, { path: file, readText }, beside);
     if (outcome === 'unreadable')
       missing.push({ code: 'file', field: reference.path.map(String).join('.'), value: reference.file });

@@ -1,9 +1,9 @@
 import type { InputFault } from '@fillwright/engine/catalogue';
 import { isAlias, isMap, isNode, isScalar, isSeq, type Document, type Pair, type YAMLMap } from 'yaml';
-import { keyText, sourceOf } from './yaml-places.ts';
+import { keyText, sourceOf, type Offset } from './yaml-places.ts';
 
 /** A fault of a key, by its offset in the text. */
-export type KeyFault = InputFault & { readonly offset: number; readonly firstOffset: number };
+export type KeyFault = InputFault & { readonly offset: Offset; readonly firstOffset: Offset };
 
 /**
  * Keys that are given twice. Before that, `{mean: 0,54}`, which YAML reads as `mean: 0` and a key `54`, is put back to

@@ -1,9 +1,12 @@
 import { isAlias, isMap, isNode, isScalar, isSeq, type Document, type Node, type Pair } from 'yaml';
 
+/** A number without unit: characters from the start of the text. */
+export type Offset = number;
+
 /** The node of a field and where it starts; the nearest one around it when the field is not there. */
 interface Found {
   readonly node: Node | undefined;
-  readonly offset: number;
+  readonly offset: Offset;
   readonly isExact: boolean;
 }
 
@@ -26,7 +29,7 @@ export function nodeAt(document: Document, field: string): Node | undefined {
  * @param field - path joined by points
  * @returns offset from the start of the text
  */
-export function fieldOffset(document: Document, field: string): number {
+export function fieldOffset(document: Document, field: string): Offset {
   return find(document, field).offset;
 }
 
@@ -56,7 +59,7 @@ function find(document: Document, field: string): Found {
 
 interface Step {
   readonly node: Node | undefined;
-  readonly offset: number | undefined;
+  readonly offset: Offset | undefined;
   /** Characters of the field that the step takes. */
   readonly length: number;
 }
