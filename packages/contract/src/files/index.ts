@@ -1,3 +1,4 @@
+export { changedText, type ValuePath } from './changed-text.ts';
 export { readBrief, type BriefRead } from './read-brief.ts';
 export type { FileToRead } from './read-document.ts';
 export { readFiller } from './read-filler.ts';
