@@ -1,0 +1,62 @@
+import { THREAD_WORDS } from '@fillwright/words/en';
+import { plainNumber } from '@fillwright/words/numbers';
+import type { WorkbenchState } from '../state/index.ts';
+
+/** One blank of the sentence. */
+export interface Blank {
+  readonly page: keyof typeof THREAD_WORDS.blanks;
+  readonly lead: string;
+  /** What the page hands on; empty when it has not been there. */
+  readonly word: string;
+  readonly label: string;
+  /** `guessed`: it rests on guesses (a dashed rule); `handed`: a solid rule. */
+  readonly kind: 'handed' | 'guessed' | 'empty';
+  readonly to?: '/products/$id/brief' | '/products/$id/fill';
+}
+
+/**
+ * The product as one sentence.
+ *
+ * @param state - of the workbench
+ * @returns name and blanks in the order a product travels
+ */
+export function threadOf(state: WorkbenchState): { readonly name: string; readonly blanks: readonly Blank[] } {
+  const input = state.brief.kind === 'sound' ? state.brief.input : undefined;
+  const [part] = input?.brief.parts ?? [];
+  const target_mg = state.design?.target.fill_mg;
+  const { candidate } = state;
+  const disc = candidate ? Object.values(candidate.settings.parts)[0] : undefined;
+  const guessCount = part ? guessesIn(part.material) : 0;
+  const words: Partial<Record<Blank['page'], string>> = {
+    ...(target_mg === undefined ? {} : { brief: `${plainNumber(target_mg, { upToSignificantDigits: 5 })}\u202Fmg` }),
+    ...(part ? { materials: part.material.lot ?? part.name } : {}),
+    ...(candidate ? { shell: THREAD_WORDS.size(candidate.size) } : {}),
+    ...(disc === undefined ? {} : { fill: disc }),
+  };
+  const blanks = (Object.keys(THREAD_WORDS.blanks) as Blank['page'][]).map((page): Blank => {
+    const { lead, label } = THREAD_WORDS.blanks[page];
+    const word = words[page] ?? '';
+    const isGuessed = page === 'materials' && guessCount > 0;
+    return {
+      page,
+      lead,
+      word,
+      label: isGuessed ? THREAD_WORDS.guesses(label, guessCount) : label,
+      kind: word === '' ? 'empty' : isGuessed ? 'guessed' : 'handed',
+      ...linkOf(page),
+    };
+  });
+  return { name: input?.brief.product.name ?? THREAD_WORDS.noName, blanks };
+}
+
+function linkOf(page: Blank['page']): Pick<Blank, 'to'> {
+  if (page === 'brief' || page === 'materials' || page === 'shell') return { to: '/products/$id/brief' };
+  return page === 'fill' ? { to: '/products/$id/fill' } : {};
+}
+
+/** Properties of the powder that the person left to a default. */
+const ASKED = ['feedDensity_g_per_mL', 'compression', 'refill_ratio', 'axialSpringback_pct', 'slug'] as const;
+
+function guessesIn(material: object): number {
+  return ASKED.filter((key) => !(key in material)).length;
+}

@@ -1,0 +1,40 @@
+import { Link } from '@tanstack/react-router';
+import { useMemo, type ReactNode } from 'react';
+import { THREAD_WORDS } from '@fillwright/words/en';
+import { useWorkbench } from '../state/index.ts';
+import { threadOf, type Blank } from './thread-of.ts';
+import './thread.css';
+
+/** The product as one sentence with ten blanks: each page's result is the word it hands on. */
+export function Thread({ here }: { readonly here: Blank['page'] }): ReactNode {
+  const state = useWorkbench((one) => one);
+  const { name, blanks } = useMemo(() => threadOf(state), [state]);
+  return (
+    <nav className="thread no-print" aria-label={THREAD_WORDS.label}>
+      <h1 className="thread-name">{name}</h1>
+      <ol className="thread-blanks">
+        {blanks.map((blank) => (
+          <li
+            key={blank.page}
+            className={`thread-blank thread-${blank.kind}`}
+            aria-current={blank.page === here ? 'page' : undefined}
+          >
+            <span className="thread-lead">{blank.lead}</span> <Word blank={blank} id={state.id} />
+            <span className="thread-page">{blank.label}</span>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
+
+function Word({ blank, id }: { readonly blank: Blank; readonly id: string | undefined }): ReactNode {
+  const word =
+    blank.word === '' ? <span className="thread-nothing" aria-label={THREAD_WORDS.empty} role="img" /> : blank.word;
+  if (id === undefined || blank.to === undefined) return <span className="thread-word">{word}</span>;
+  return (
+    <Link className="thread-word" to={blank.to} params={{ id }}>
+      {word}
+    </Link>
+  );
+}

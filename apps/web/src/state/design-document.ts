@@ -1,0 +1,36 @@
+import type { DesignChoice } from '@fillwright/contract/documents';
+import { newestVersion } from './documents-client.ts';
+import type { Choice } from './workbench-state.ts';
+
+const SEED = 1;
+
+/** Text of a design document. */
+export function documentChoice({ size, method, settings }: Choice, briefVersion: number): string {
+  const choice: DesignChoice = {
+    format: 1,
+    briefVersion: Math.max(1, briefVersion),
+    size,
+    method,
+    ...settings,
+    seed: SEED,
+  };
+  return JSON.stringify(choice, null, 1);
+}
+
+/**
+ * The newest design choice of a product.
+ *
+ * @param id - of the product
+ * @returns the choice with version and text; undefined when there is none, or it cannot be read now
+ */
+export async function openChoice(
+  id: string,
+): Promise<{ readonly choice: Choice; readonly version: number; readonly text: string } | undefined> {
+  try {
+    const { version, text } = await newestVersion('design', id);
+    const { size, method, parts, values } = JSON.parse(text) as DesignChoice;
+    return { choice: { size, method, settings: { parts, values } }, version, text };
+  } catch {
+    return undefined;
+  }
+}

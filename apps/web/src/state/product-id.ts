@@ -1,0 +1,22 @@
+import { listDocuments } from './documents-client.ts';
+
+const FALLBACK = 'product';
+
+/**
+ * A free document id for a new brief: its product code in lower case letters, digits and hyphens.
+ *
+ * @param text - the brief's text
+ * @returns the id; numbered when the plain one is taken
+ */
+export async function productId(text: string): Promise<string> {
+  const code = /\bcode:\s*['"]?([^'",}\n]+)/.exec(text)?.[1] ?? FALLBACK;
+  const plain =
+    code
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-+|-+$/g, '')
+      .slice(0, 60) || FALLBACK;
+  const taken = new Set((await listDocuments('brief').catch(() => [])).map(({ id }) => id));
+  if (!taken.has(plain)) return plain;
+  for (let n = 2; ; n++) if (!taken.has(`${plain}-${String(n)}`)) return `${plain}-${String(n)}`;
+}
