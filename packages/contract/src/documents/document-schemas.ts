@@ -1,30 +1,46 @@
 import { z } from 'zod';
+import { choiceSchema, formatSchema, numberSchema, strictMapping } from '#written';
+import { noteSchema } from './note-schema.ts';
 
 /** Kinds of document by now. The text of a brief is the brief file itself; that of a design is JSON of `designChoiceSchema`. */
 export const DOCUMENT_KINDS = ['brief', 'design'] as const;
 
-/** Name of a document: lower case letters, digits and hyphens. */
-export const documentIdSchema = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
-  .max(80)
-  .meta({ description: 'Lower case letters, digits and single hyphens, at most 80' });
+const ID = 'lower case letters, digits and single hyphens, at most 80';
 
-export const documentKindSchema = z.literal([...DOCUMENT_KINDS]);
+/** Name of a document. */
+export const documentIdSchema = z
+  .string({ error: ID })
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: ID })
+  .max(80, { error: ID })
+  .meta({ description: `Name of a document: ${ID}` });
+
+export const documentKindSchema = choiceSchema(DOCUMENT_KINDS, 'kind of document');
+
+/** A number of characters, without unit. */
+type Characters = number;
 
 /** Longest text of one version. */
-export const LONGEST_TEXT_bytes = 262_144;
+export const LONGEST_TEXT: Characters = 262_144;
 
-const text = z.string().min(1).max(LONGEST_TEXT_bytes);
-const person = z.string().trim().min(1).max(80).meta({ description: 'Name typed by the person, unsigned' });
-const reason = z.string().trim().min(3).max(500);
+const TEXT = `a text of 1 to ${LONGEST_TEXT} characters`;
+const text = z
+  .string({ error: TEXT })
+  .min(1, { error: TEXT })
+  .max(LONGEST_TEXT, { error: TEXT })
+  // A store of text keeps neither the character 0 nor half of a pair.
+  .regex(/^[^\0\p{Cs}]*$/u, { error: 'whole characters of Unicode other than the character 0' })
+  .meta({ description: 'the document itself, exactly as the person has it' });
+const person = noteSchema({ what: 'name typed by the person, unsigned', minLength: 1, maxLength: 80 });
+const reason = noteSchema({ what: 'why a saved version is superseded', minLength: 3, maxLength: 500 });
+const status = choiceSchema(['draft', 'saved'], 'draft while it is written, saved when the person says so');
+const count = (what: string, min: number): z.ZodNumber => numberSchema({ unit: '1', min, what }, 'whole');
 
 /** One immutable version as it is stored. */
 export const versionSchema = z.strictObject({
   kind: documentKindSchema,
   id: documentIdSchema,
-  version: z.int().min(1),
-  status: z.enum(['draft', 'saved']),
+  version: count('its number, from 1', 1),
+  status,
   text,
   sha256: z.string().length(64),
   previous: z.string().length(64).nullable(),
@@ -37,26 +53,31 @@ export const versionSchema = z.strictObject({
 export const versionHeadSchema = versionSchema.omit({ text: true });
 
 /** What a person sends: the version it was based on (0: none yet), so that nobody overwrites a newer one unseen. */
-export const newVersionSchema = z.strictObject({
-  basedOn: z.int().min(0),
-  status: z.enum(['draft', 'saved']),
-  text,
-  by: person,
-  /** Asked when the newest saved version is superseded by a saved one. */
-  reason: reason.optional(),
-});
+export const newVersionSchema = strictMapping(
+  {
+    basedOn: count('version it was based on, 0 for none yet', 0),
+    status,
+    text,
+    by: person,
+    /** Asked when the newest saved version is superseded by a saved one. */
+    reason: reason.optional(),
+  },
+  'a new version',
+);
 
 /** Which set-up a person stands on: lever positions on top of a brief. */
-export const designChoiceSchema = z.strictObject({
-  format: z.literal(1),
-  /** Version of the brief it was made on. */
-  briefVersion: z.int().min(1),
-  size: z.string(),
-  method: z.string(),
-  parts: z.record(z.string(), z.string()),
-  values: z.record(z.string(), z.number()),
-  seed: z.int().min(0),
-});
+export const designChoiceSchema = strictMapping(
+  {
+    format: formatSchema,
+    briefVersion: count('version of the brief it was made on', 1),
+    size: z.string({ error: 'a size in quotation marks' }),
+    method: z.string({ error: 'the name of a dosing method' }),
+    parts: z.record(z.string(), z.string({ error: 'the number of a part' })),
+    values: z.record(z.string(), z.number({ error: 'a number' })),
+    seed: count('shifts the draws behind the intervals', 0),
+  },
+  'which set-up a person stands on',
+);
 
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 export type DocumentVersion = z.infer<typeof versionSchema>;

@@ -3,7 +3,7 @@ export {
   designChoiceSchema,
   documentIdSchema,
   documentKindSchema,
-  LONGEST_TEXT_bytes,
+  LONGEST_TEXT,
   newVersionSchema,
   versionHeadSchema,
   versionSchema,

@@ -36,6 +36,21 @@ equation, inputs with unit, range and flag, outputs, sources, validity, what it 
   --json   print as JSON
 
 Example: fillwright methods density`,
+  serve: `Usage: fillwright serve [--port <n>] [--host <address>] [--demo] [--log]
+
+Serves the workbench for a browser: pages, store and interface (docs/openapi.json) from one process, until Ctrl+C.
+
+  --port   port to listen on (default 4680, or the environment's PORT); 0 takes any free one
+  --host   address to listen on (default 127.0.0.1, or HOST): other machines reach it only if you give another
+  --demo   adds the demo product when the store holds nothing
+  --log    prints a line for each request: method, path, status, time
+
+Everything is kept in the folder FILLWRIGHT_DATA (default .fillwright), or in the PostgreSQL of DATABASE_URL.
+docs/server.md says what else the environment sets, and what to do before others may reach it.
+
+Exit code: 0 after Ctrl+C or SIGTERM, 2 wrong input, 3 when the port is in use or the store cannot be opened.
+
+Example: fillwright serve --demo`,
   compute: `Usage: fillwright compute <id> --<input> <value> ... [--json]
 
 Computes one method. The flag of an input is its name with its unit, --body-length_mm for bodyLength_mm;

@@ -1,0 +1,1 @@
+export { PROBLEM_STATUS, problemSchema, type Problem, type ProblemCode } from './problem-schema.ts';
