@@ -35,8 +35,7 @@ const reason = noteSchema({ what: 'why a saved version is superseded', minLength
 const status = choiceSchema(['draft', 'saved'], 'draft while it is written, saved when the person says so');
 const count = (what: string, min: number): z.ZodNumber => numberSchema({ unit: '1', min, what }, 'whole');
 
-/** One immutable version as it is stored. */
-export const versionSchema = z.strictObject({
+const versionFields = z.strictObject({
   kind: documentKindSchema,
   id: documentIdSchema,
   version: count('its number, from 1', 1),
@@ -49,8 +48,11 @@ export const versionSchema = z.strictObject({
   reason: reason.nullable(),
 });
 
+/** One immutable version as it is stored. */
+export const versionSchema = versionFields.meta({ id: 'Version' });
+
 /** A version without its text, for lists. */
-export const versionHeadSchema = versionSchema.omit({ text: true });
+export const versionHeadSchema = versionFields.omit({ text: true }).meta({ id: 'VersionHead' });
 
 /** What a person sends: the version it was based on (0: none yet), so that nobody overwrites a newer one unseen. */
 export const newVersionSchema = strictMapping(
@@ -63,7 +65,7 @@ export const newVersionSchema = strictMapping(
     reason: reason.optional(),
   },
   'a new version',
-);
+).meta({ id: 'NewVersion' });
 
 /** Which set-up a person stands on: lever positions on top of a brief. */
 export const designChoiceSchema = strictMapping(

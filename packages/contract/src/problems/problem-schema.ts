@@ -29,18 +29,20 @@ const httpStatus = z.int().min(400).max(599);
  * A problem document (RFC 9457, "Problem Details for HTTP APIs", 2023): `type`, `title`, `status`, `detail`, `instance`
  * are its members, the others our extensions.
  */
-export const problemSchema = z.strictObject({
-  type: z.string().regex(/^\/problems\/[a-z-]+$/),
-  title: z.string().min(1),
-  status: httpStatus,
-  detail: z.string().min(1).exactOptional(),
-  /** Of an internal error: the id under which it stands in the log of the server. */
-  instance: z.string().exactOptional(),
-  /** What is wrong with the input: where (a JSON pointer, RFC 6901, as the fragment of a URI) and what. */
-  errors: z.array(z.strictObject({ pointer: z.string().startsWith('#'), detail: z.string().min(1) })).exactOptional(),
-  /** Of `newer-version`: the newest version kept, and the text that was sent. */
-  current: versionSchema.exactOptional(),
-  yours: z.string().exactOptional(),
-});
+export const problemSchema = z
+  .strictObject({
+    type: z.string().regex(/^\/problems\/[a-z-]+$/),
+    title: z.string().min(1),
+    status: httpStatus,
+    detail: z.string().min(1).exactOptional(),
+    /** Of an internal error: the id under which it stands in the log of the server. */
+    instance: z.string().exactOptional(),
+    /** What is wrong with the input: where (a JSON pointer, RFC 6901, as the fragment of a URI) and what. */
+    errors: z.array(z.strictObject({ pointer: z.string().startsWith('#'), detail: z.string().min(1) })).exactOptional(),
+    /** Of `newer-version`: the newest version kept, and the text that was sent. */
+    current: versionSchema.exactOptional(),
+    yours: z.string().exactOptional(),
+  })
+  .meta({ id: 'Problem' });
 
 export type Problem = z.infer<typeof problemSchema>;

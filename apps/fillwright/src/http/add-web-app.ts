@@ -1,0 +1,37 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import fastifyStatic from '@fastify/static';
+import type { App } from './app.ts';
+import { ProblemError } from './problem-error.ts';
+
+const PAGE = 'index.html';
+/** Files that the build names by their content never change. */
+const NAMED_BY_CONTENT = /[/\\]assets[/\\][^/\\]+$/;
+
+/**
+ * Adds the pages: the built files, and `index.html` for every address that a page may have.
+ *
+ * @param app - the server
+ * @param folder - the built pages; they may be missing
+ */
+export async function addWebApp(app: App, folder: string): Promise<void> {
+  const isBuilt = existsSync(join(folder, PAGE));
+  if (isBuilt)
+    await app.register(fastifyStatic, {
+      root: folder,
+      index: PAGE,
+      cacheControl: false,
+      setHeaders: (reply, path) =>
+        void reply.setHeader(
+          'cache-control',
+          NAMED_BY_CONTENT.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache',
+        ),
+    });
+  app.setNotFoundHandler((request, reply) => {
+    const [path = ''] = request.url.split('?', 1);
+    const isPage = (request.method === 'GET' || request.method === 'HEAD') && !/\.[^/]*$/.test(path);
+    if (!isPage) throw new ProblemError('unknown-address');
+    if (!isBuilt) throw new ProblemError('app-not-built');
+    return reply.sendFile(PAGE);
+  });
+}

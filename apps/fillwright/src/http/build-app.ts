@@ -1,0 +1,73 @@
+import helmet from '@fastify/helmet';
+import Fastify, { type FastifyReply, type FastifyRequest } from 'fastify';
+import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import { addApi } from './add-api.ts';
+import type { App } from './app.ts';
+import type { DocumentCalls } from './document-calls.ts';
+import { inputCompiler } from './input-compiler.ts';
+import { logLine } from './log-line.ts';
+import { problemOf } from './problem-of.ts';
+import { refuseBrokenHttp } from './refuse-broken-http.ts';
+import { refuseForeign } from './refuse-foreign.ts';
+import { SECURITY_HEADERS } from './security-headers.ts';
+import { sendProblem } from './send-problem.ts';
+import { addWebApp } from './add-web-app.ts';
+
+/** Longest body: the longest text of a version, with what JSON adds to it. */
+const LONGEST_BODY_bytes = 300 * 1024;
+/** Longest wait for a whole request. */
+const PATIENCE_ms = 30_000;
+
+/** What the server stands on; time, store and log come in from outside. */
+export interface AppParts {
+  readonly documents: DocumentCalls;
+  readonly version: string;
+  /** Names under which browsers reach it besides `localhost` and its addresses. */
+  readonly names: readonly string[];
+  /** Requests that one address may make to the interface in a minute. */
+  readonly mostRequests_per_min: number;
+  /** Folder of the built pages. */
+  readonly webFolder: string;
+  /** Takes one line for each request. */
+  readonly onRequest?: (line: string) => void;
+  /** Takes what nobody foresaw, with the id under which it was answered; the answer itself says nothing of it. */
+  readonly onUnforeseen: (id: string, error: unknown) => void;
+}
+
+/**
+ * The server: interface under `/api/`, pages under everything else. It listens nowhere yet.
+ *
+ * @param parts - what it stands on
+ * @returns the server, ready
+ */
+export async function buildApp(parts: AppParts): Promise<App> {
+  const fail = (error: unknown, reply: FastifyReply): FastifyReply => {
+    const problem = problemOf(error);
+    if (problem.instance !== undefined) parts.onUnforeseen(problem.instance, error);
+    return sendProblem(reply, problem);
+  };
+  const app: App = Fastify({
+    logger: false,
+    bodyLimit: LONGEST_BODY_bytes,
+    requestTimeout: PATIENCE_ms,
+    // While it closes, what is under way is still answered in full.
+    return503OnClosing: false,
+    // Only something on this very machine may stand in front and tell for whom it asks.
+    trustProxy: 'loopback',
+    clientErrorHandler: refuseBrokenHttp,
+    frameworkErrors: (error, _request, reply) => void fail(error, reply as FastifyReply),
+  }).withTypeProvider<ZodTypeProvider>();
+  app.removeContentTypeParser('text/plain');
+  app.setValidatorCompiler(inputCompiler);
+  app.setSerializerCompiler(serializerCompiler);
+  app.setErrorHandler((error, _request, reply) => fail(error, reply));
+  app.addHook('onRequest', refuseForeign(parts.names));
+  app.addHook('onResponse', async (request: FastifyRequest, reply: FastifyReply) =>
+    parts.onRequest?.(logLine(request, reply)),
+  );
+  await app.register(helmet, SECURITY_HEADERS);
+  await addApi(app, parts);
+  await addWebApp(app, parts.webFolder);
+  await app.ready();
+  return app;
+}

@@ -1,0 +1,16 @@
+import { versionHeadSchema } from '@fillwright/contract/documents';
+import { z } from 'zod';
+import type { App } from '../app.ts';
+import type { AppParts } from '../build-app.ts';
+import { PROBLEM_ANSWERS } from '../problem-answers.ts';
+import { kindParameters } from './document-parameters.ts';
+
+/** `GET /api/documents/:kind`: the newest version of every document of a kind, without its text. */
+export function listDocumentsRoute(api: App, { documents }: AppParts): void {
+  const schema = {
+    summary: 'The newest version of every document of a kind, without its text',
+    params: kindParameters,
+    response: { 200: z.array(versionHeadSchema), ...PROBLEM_ANSWERS },
+  };
+  api.get('/documents/:kind', { schema }, async ({ params }) => [...(await documents.list(params.kind))]);
+}
