@@ -17,3 +17,4 @@ export { CONSEQUENCE_WORDS, findingSentence } from './findings.ts';
 export { auditSentence, STORE_WORDS, storeSentence, type AuditFindingCode, type StoreTrouble } from './store.ts';
 export { SERVE_WORDS, SERVER_PROBLEMS } from './server.ts';
 export { SHELL_WORDS, THREAD_WORDS } from './shell.ts';
+export { FIELD_WORDS } from './fields.ts';
