@@ -1,0 +1,33 @@
+import { createContext, useContext } from 'react';
+import type { Letter, NumberKey, NumberReference } from './number-reference.ts';
+
+/** Which number stands open, and how to open another. */
+export interface OpenNumber {
+  /** The number that is open; left out when none is. */
+  readonly current?: NumberReference;
+  /** How many steps back there are, the open one included. */
+  readonly depth: number;
+  /** Opens a number in place, on top of the one that is open; by key it follows the levers. */
+  readonly open: (what: NumberKey | NumberReference) => void;
+  /** One step back; from the first number it closes. */
+  readonly back: () => void;
+  /** Closes, and gives the focus back to where the first number was opened. */
+  readonly close: () => void;
+  /** Letters of the open equation that can be measured in the drawing. */
+  readonly letters: readonly Letter[];
+}
+
+const CLOSED: OpenNumber = {
+  depth: 0,
+  open: () => undefined,
+  back: () => undefined,
+  close: () => undefined,
+  letters: [],
+};
+
+export const OpenNumberContext = createContext<OpenNumber>(CLOSED);
+
+/** The number that stands open on this page; outside of a provider nothing opens. */
+export function useOpenNumber(): OpenNumber {
+  return useContext(OpenNumberContext);
+}
