@@ -1,0 +1,26 @@
+import { fsyncSync } from 'node:fs';
+import { NodeFS } from '@electric-sql/pglite/nodefs';
+
+interface StreamOperations {
+  fsync?: (stream: { readonly nfd?: number }) => number;
+}
+
+/**
+ * The embedded database on a folder, with real syncs: as shipped it has none, and loses what it confirmed at a power cut.
+ * This reaches into its insides, hence the exact version in package.json and the test that counts the syncs.
+ */
+export class SyncingFileSystem extends NodeFS {
+  syncCount = 0;
+
+  override async init(...args: Parameters<NodeFS['init']>): ReturnType<NodeFS['init']> {
+    const made = await super.init(...args);
+    made.emscriptenOpts.preRun?.push((module: unknown) => {
+      (module as { NODEFS: { stream_ops: StreamOperations } }).NODEFS.stream_ops.fsync = ({ nfd }) => {
+        this.syncCount++;
+        if (nfd !== undefined) fsyncSync(nfd);
+        return 0;
+      };
+    });
+    return made;
+  }
+}
