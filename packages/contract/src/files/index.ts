@@ -3,3 +3,4 @@ export { readBrief, type BriefRead } from './read-brief.ts';
 export type { FileToRead } from './read-document.ts';
 export { readFiller } from './read-filler.ts';
 export { readShell } from './read-shell.ts';
+export { yamlText, type YamlText } from './yaml-text.ts';
