@@ -26,6 +26,22 @@ test('golden: a page for each room with every method and an index; made again it
   expect(generate('--check')).toMatchObject({ status: 0, stderr: '' });
 });
 
+test('refuses: --check names a file that stands alone when it was edited or is missing', () => {
+  const file = join(folder, 'docs/openapi.json');
+  appendFileSync(file, 'x');
+  expect(generate('--check')).toMatchObject({
+    status: 1,
+    stderr: expect.stringContaining('docs/openapi.json') as string,
+  });
+  rmSync(file);
+  expect(generate('--check')).toMatchObject({
+    status: 1,
+    stderr: expect.stringContaining('docs/openapi.json') as string,
+  });
+  expect(generate()).toMatchObject({ status: 0 });
+  expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ openapi: '3.1.0' });
+});
+
 test('refuses: --check names a page that was edited, is missing or is too many, and mends nothing', () => {
   const [edited, missing, extra] = ['index.md', 'shells.md', 'old.md'].map((name) => join('docs/methods', name));
   appendFileSync(join(folder, String(edited)), 'x');

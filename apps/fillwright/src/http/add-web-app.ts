@@ -20,6 +20,7 @@ export async function addWebApp(app: App, folder: string): Promise<void> {
     await app.register(fastifyStatic, {
       root: folder,
       index: PAGE,
+      dotfiles: 'ignore',
       cacheControl: false,
       setHeaders: (reply, path) =>
         void reply.setHeader(

@@ -127,7 +127,7 @@ function meant(fault: InputFault): string {
 }
 
 function shown(value: string | undefined): string {
-  if (value === undefined || value === '') return 'empty';
+  if (value === undefined || value.trim() === '') return 'empty';
   return Number.isNaN(Number(value)) ? `"${value}"` : value;
 }
 
