@@ -21,32 +21,34 @@ export interface Blank {
  * @returns name and blanks in the order a product travels
  */
 export function threadOf(state: WorkbenchState): { readonly name: string; readonly blanks: readonly Blank[] } {
+  const words = wordsOf(state);
   const input = state.brief.kind === 'sound' ? state.brief.input : undefined;
-  const [part] = input?.brief.parts ?? [];
-  const target_mg = state.design?.target.fill_mg;
-  const { candidate } = state;
-  const disc = candidate ? Object.values(candidate.settings.parts)[0] : undefined;
-  const guessCount = part ? guessesIn(part.material) : 0;
-  const words: Partial<Record<Blank['page'], string>> = {
-    ...(target_mg === undefined ? {} : { brief: `${plainNumber(target_mg, { upToSignificantDigits: 5 })}\u202Fmg` }),
-    ...(part ? { materials: part.material.lot ?? part.name } : {}),
-    ...(candidate ? { shell: THREAD_WORDS.size(candidate.size) } : {}),
-    ...(disc === undefined ? {} : { fill: disc }),
-  };
+  const material = input?.brief.parts[0].material;
+  const guessCount = material ? guessesIn(material) : 0;
   const blanks = (Object.keys(THREAD_WORDS.blanks) as Blank['page'][]).map((page): Blank => {
     const { lead, label } = THREAD_WORDS.blanks[page];
     const word = words[page] ?? '';
     const isGuessed = page === 'materials' && guessCount > 0;
+    const kind = isGuessed ? 'guessed' : 'handed';
     return {
-      page,
-      lead,
-      word,
-      label: isGuessed ? THREAD_WORDS.guesses(label, guessCount) : label,
-      kind: word === '' ? 'empty' : isGuessed ? 'guessed' : 'handed',
-      ...linkOf(page),
+      ...{ page, lead, word, label: isGuessed ? THREAD_WORDS.guesses(label, guessCount) : label },
+      ...{ kind: word === '' ? 'empty' : kind, ...linkOf(page) },
     };
   });
   return { name: input?.brief.product.name ?? THREAD_WORDS.noName, blanks };
+}
+
+/** What each page hands on, as far as there is something. */
+function wordsOf({ brief, design, candidate }: WorkbenchState): Partial<Record<Blank['page'], string>> {
+  const [part] = brief.kind === 'sound' ? brief.input.brief.parts : [];
+  const disc = candidate ? Object.values(candidate.settings.parts)[0] : undefined;
+  const target = design && `${plainNumber(design.target.fill_mg, { upToSignificantDigits: 5 })}\u202Fmg`;
+  return {
+    ...(target === undefined ? {} : { brief: target }),
+    ...(part ? { materials: part.material.lot ?? part.name } : {}),
+    ...(candidate ? { shell: THREAD_WORDS.size(candidate.size) } : {}),
+    ...(disc === undefined ? {} : { fill: disc }),
+  };
 }
 
 function linkOf(page: Blank['page']): Pick<Blank, 'to'> {

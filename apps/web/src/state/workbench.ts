@@ -3,12 +3,12 @@ import { DomainError } from '@fillwright/engine/catalogue';
 import { candidateAt, placesOf, type Candidate, type Place, type SearchInput } from '@fillwright/engine/design';
 import type { Settings } from '@fillwright/engine/dosing';
 import { domainErrorSentence } from '@fillwright/words/en';
-import { keeperOf, type Keeper, type KeeperNews } from './autosave.ts';
+import { Keeper, type KeeperNews } from './keeper.ts';
 import { startDesignWorker, type DesignWorker } from './design-calls.ts';
-import { documentChoice, openChoice } from './design-document.ts';
-import { newestVersion } from './documents-client.ts';
+import { documentChoice } from './design-document.ts';
 import { emitter } from './emitter.ts';
-import { forgetText, keepText, keptText } from './kept-text.ts';
+import { openingOf } from './opening.ts';
+import { forgetText, keepText } from './kept-text.ts';
 import { productId } from './product-id.ts';
 import { readText } from './reading.ts';
 import { NO_STEPS, redone, stepped, undone, type Step, type Steps } from './steps.ts';
@@ -48,34 +48,144 @@ const EMPTY: WorkbenchState = {
   canRedo: false,
 };
 
-function createWorkbench(): Workbench {
-  const store = emitter<WorkbenchState>(EMPTY);
-  let worker: DesignWorker | undefined;
-  let steps: Steps = NO_STEPS;
-  let keepers: { brief: Keeper; design: Keeper } | undefined;
-  let places: { input: SearchInput; list: readonly Place[] } | undefined;
-  let reading = 0;
+class Desk implements Workbench {
+  readonly #store = emitter<WorkbenchState>(EMPTY);
+  #worker: DesignWorker | undefined;
+  #steps: Steps = NO_STEPS;
+  #keepers: { readonly brief: Keeper; readonly design: Keeper } | undefined;
+  #places: { readonly input: SearchInput; readonly list: readonly Place[] } | undefined;
+  #reading = 0;
 
-  const state = store.get;
-  const set = (change: Partial<WorkbenchState>): void => {
-    store.set({ ...state(), ...change, canUndo: steps.past.length > 0, canRedo: steps.future.length > 0 });
-  };
-  const sound = (): SearchInput | undefined => {
-    const { brief } = state();
-    return brief.kind === 'sound' ? brief.input : undefined;
-  };
-  const now = (): Step => {
-    const { text, choice } = state();
-    return choice ? { text, choice } : { text };
+  readonly state = this.#store.get;
+  readonly subscribe = this.#store.subscribe;
+
+  readonly open = async (id: string): Promise<void> => {
+    if (this.state().id === id) return;
+    this.#begin(id);
+    const opening = await openingOf(id);
+    if (this.state().id !== id) return;
+    this.#watch(opening);
+    const { version, text, choice, conflict } = opening;
+    this.#set({ text, save: conflict ?? { kind: 'kept', version }, ...(choice ? { choice } : {}) });
+    if (!conflict && text !== opening.storedText) this.#keepers?.brief.touch(text);
+    await this.#read();
   };
 
-  function placeOf(input: SearchInput, { size, method }: Pick<Choice, 'size' | 'method'>): Place | undefined {
-    if (places?.input !== input) places = { input, list: placesOf(input).places };
-    return places.list.find((place) => place.record.size === size && place.method.id === method);
+  readonly create = async (text: string): Promise<string> => {
+    const id = await productId(text);
+    keepText(id, { text, basedOn: 0 });
+    this.#begin(id);
+    this.#watch({ id, version: 0, storedText: '', designVersion: 0, designText: '' });
+    this.#set({ text, save: { kind: 'pending', version: 0 } });
+    this.#keepers?.brief.touch(text);
+    await Promise.all([this.#keepers?.brief.send('draft'), this.#read()]);
+    return id;
+  };
+
+  readonly setText = (text: string): void => {
+    if (text === this.state().text) return;
+    this.#steps = stepped(this.#steps, this.#now());
+    this.#apply(text);
+  };
+
+  readonly setValue = (path: ValuePath, value: unknown): void => {
+    void import('@fillwright/contract/files').then(({ changedText }) => {
+      this.setText(changedText(this.state().text, path, value));
+    });
+  };
+
+  readonly move = (settings: Settings, phase: 'moving' | 'settled'): void => {
+    const { choice, before } = this.state();
+    if (!choice) return;
+    if (!before) this.#steps = stepped(this.#steps, this.#now());
+    this.#stand({ ...choice, settings }, phase);
+    if (phase === 'settled') this.#keepChoice();
+  };
+
+  readonly take = (rank: number): void => {
+    const found = this.state().design?.candidates.find((candidate) => candidate.rank === rank);
+    if (!found) return;
+    this.#steps = stepped(this.#steps, this.#now());
+    this.#stand({ size: found.size, method: found.method, settings: found.settings }, 'settled');
+    this.#keepChoice();
+  };
+
+  readonly undo = (): void => {
+    this.#goTo(undone(this.#steps, this.#now()));
+  };
+
+  readonly redo = (): void => {
+    this.#goTo(redone(this.#steps, this.#now()));
+  };
+
+  readonly saveDesign: Workbench['saveDesign'] = async (reason) => {
+    const keepers = this.#keepers;
+    if (!keepers) return 'refused';
+    const brief = await keepers.brief.send('saved', reason);
+    if (brief !== 'kept') return brief;
+    const { choice } = this.state();
+    if (!choice) return 'kept';
+    keepers.design.touch(documentChoice(choice, keepers.brief.version));
+    return keepers.design.send('saved', reason);
+  };
+
+  readonly resolve = (side: 'mine' | 'theirs'): void => {
+    const { save, text } = this.state();
+    if (save.kind !== 'conflict') return;
+    this.#keepers?.brief.baseOn(save.current.version);
+    this.#set({ save: { kind: 'pending', version: save.current.version } });
+    if (side === 'mine') this.#keepers?.brief.touch(text);
+    else this.setText(save.current.text);
+  };
+
+  #set(change: Partial<WorkbenchState>): void {
+    const { past, future } = this.#steps;
+    this.#store.set({ ...this.state(), ...change, canUndo: past.length > 0, canRedo: future.length > 0 });
   }
 
-  function candidateOf(input: SearchInput, choice: Choice): Candidate | string {
-    const place = placeOf(input, choice);
+  #begin(id: string): void {
+    this.#steps = NO_STEPS;
+    this.#keepers?.brief.stop();
+    this.#keepers?.design.stop();
+    this.#store.set({ ...EMPTY, id });
+  }
+
+  #watch(at: { id: string; version: number; storedText: string; designVersion: number; designText: string }): void {
+    const { id } = at;
+    this.#keepers = {
+      brief: new Keeper({ kind: 'brief', id, version: at.version, text: at.storedText }, (news) => {
+        this.#hear(id, news);
+      }),
+      design: new Keeper({ kind: 'design', id, version: at.designVersion, text: at.designText }, () => undefined),
+    };
+  }
+
+  #hear(id: string, news: KeeperNews): void {
+    if (this.state().id !== id) return;
+    if (news.kind !== 'kept') {
+      this.#set({ save: news });
+      return;
+    }
+    const isNewest = this.state().text === news.text;
+    if (isNewest) forgetText(id);
+    this.#set({ save: { kind: isNewest ? 'kept' : 'pending', version: news.version } });
+  }
+
+  #now(): Step {
+    const { text, choice } = this.state();
+    return choice ? { text, choice } : { text };
+  }
+
+  #sound(): SearchInput | undefined {
+    const { brief } = this.state();
+    return brief.kind === 'sound' ? brief.input : undefined;
+  }
+
+  #candidateOf(input: SearchInput, choice: Choice): Candidate | string {
+    if (this.#places?.input !== input) this.#places = { input, list: placesOf(input).places };
+    const place = this.#places.list.find(
+      ({ record, method }) => record.size === choice.size && method.id === choice.method,
+    );
     if (!place) return domainErrorSentence('no-geometry', { size: choice.size });
     try {
       return candidateAt(input, place, choice.settings);
@@ -86,186 +196,79 @@ function createWorkbench(): Workbench {
   }
 
   /** The levers stand at `choice`; what is dear follows from the worker. */
-  function stand(choice: Choice, phase: 'moving' | 'settled'): void {
-    const input = sound();
+  #stand(choice: Choice, phase: 'moving' | 'settled'): void {
+    const input = this.#sound();
     if (!input) return;
-    const found = candidateOf(input, choice);
+    const found = this.#candidateOf(input, choice);
     if (typeof found === 'string') {
-      set({ refusal: found });
+      this.#set({ refusal: found });
       return;
     }
-    const { candidate: last, before, refusal: _, ...rest } = state();
+    const { candidate: last, before, refusal: _refusal, ...rest } = this.state();
     const old = before ?? last;
-    store.set(phase === 'moving' && old ? { ...rest, before: old } : rest);
-    set({ choice, candidate: found, areDetailsPending: true });
-    if (phase === 'settled') keepers?.design.touch(documentChoice(choice, keepers.brief.version()));
-    void refine(input, choice);
+    const moving = phase === 'moving' && old ? { before: old } : {};
+    const { past, future } = this.#steps;
+    this.#store.set({
+      ...{ ...rest, ...moving, choice, candidate: found, areDetailsPending: true },
+      ...{ canUndo: past.length > 0, canRedo: future.length > 0 },
+    });
+    void this.#refine(input, choice);
   }
 
-  async function refine(input: SearchInput, choice: Choice): Promise<void> {
-    const details = await (worker ??= startDesignWorker()).details(input, choice);
-    if (details && state().choice === choice) set({ details, areDetailsPending: false });
+  /** A draft of the lever positions follows; only after a person moved them, never because a product was opened. */
+  #keepChoice(): void {
+    const { choice } = this.state();
+    if (choice && this.#keepers) this.#keepers.design.touch(documentChoice(choice, this.#keepers.brief.version));
   }
 
-  async function research(input: SearchInput): Promise<void> {
-    set({ isSearching: true });
-    const design = await (worker ??= startDesignWorker()).search(input);
-    if (!design || sound() !== input) return;
-    set({ design, isSearching: false });
+  async #refine(input: SearchInput, choice: Choice): Promise<void> {
+    const details = await (this.#worker ??= startDesignWorker()).details(input, choice);
+    if (details && this.state().choice === choice) this.#set({ details, areDetailsPending: false });
+  }
+
+  async #search(input: SearchInput): Promise<void> {
+    this.#set({ isSearching: true });
+    const design = await (this.#worker ??= startDesignWorker()).search(input);
+    if (!design || this.#sound() !== input) return;
+    this.#set({ design, isSearching: false });
     const [first] = design.candidates;
-    if (!state().candidate && first) stand(first, 'settled');
+    if (!this.state().candidate && first)
+      this.#stand({ size: first.size, method: first.method, settings: first.settings }, 'settled');
   }
 
   /** Reads the text again; the levers stay where they were as far as the new brief allows. */
-  async function read(): Promise<void> {
-    const turn = ++reading;
-    const brief: BriefState = await readText(state().text);
-    if (turn !== reading) return;
-    set({ brief });
+  async #read(): Promise<void> {
+    const turn = ++this.#reading;
+    const brief: BriefState = await readText(this.state().text);
+    if (turn !== this.#reading) return;
+    this.#set({ brief });
     if (brief.kind !== 'sound') return;
-    const { choice } = state();
-    if (choice && typeof candidateOf(brief.input, choice) !== 'string') stand(choice, 'settled');
+    const { choice } = this.state();
+    if (choice && typeof this.#candidateOf(brief.input, choice) !== 'string') this.#stand(choice, 'settled');
     else {
-      const { candidate: _, details: __, choice: ___, ...rest } = state();
-      store.set(rest);
+      const { candidate: _candidate, details: _details, choice: _choice, ...rest } = this.state();
+      this.#store.set(rest);
     }
-    await research(brief.input);
+    await this.#search(brief.input);
   }
 
-  function changeText(text: string): void {
-    if (text === state().text) return;
-    steps = stepped(steps, now());
-    applyText(text);
+  #apply(text: string): void {
+    const { id } = this.state();
+    this.#set({ text });
+    if (id !== undefined) keepText(id, { text, basedOn: this.#keepers?.brief.version ?? 0 });
+    this.#keepers?.brief.touch(text);
+    void this.#read();
   }
 
-  function applyText(text: string): void {
-    const { id } = state();
-    set({ text });
-    if (id !== undefined) keepText(id, { text, basedOn: keepers?.brief.version() ?? 0 });
-    keepers?.brief.touch(text);
-    void read();
-  }
-
-  function goTo(found: { to: Step; steps: Steps } | undefined): void {
+  #goTo(found: { readonly to: Step; readonly steps: Steps } | undefined): void {
     if (!found) return;
-    steps = found.steps;
-    if (found.to.choice) set({ choice: found.to.choice });
-    if (found.to.text !== state().text) applyText(found.to.text);
-    else if (found.to.choice) stand(found.to.choice, 'settled');
+    this.#steps = found.steps;
+    const { text, choice } = found.to;
+    if (choice) this.#set({ choice });
+    if (text !== this.state().text) this.#apply(text);
+    else if (choice) this.#stand(choice, 'settled');
+    this.#keepChoice();
   }
-
-  function hear(id: string): (news: KeeperNews) => void {
-    return (news) => {
-      if (state().id !== id) return;
-      if (news.kind === 'kept') {
-        if (state().text === news.text) forgetText(id);
-        set({ save: { kind: state().text === news.text ? 'kept' : 'pending', version: news.version } });
-      } else set({ save: news });
-    };
-  }
-
-  function watch(at: {
-    id: string;
-    version: number;
-    keptText: string;
-    designVersion: number;
-    designText: string;
-  }): void {
-    keepers?.brief.stop();
-    keepers?.design.stop();
-    const { id } = at;
-    keepers = {
-      brief: keeperOf({ kind: 'brief', id, version: at.version, text: at.keptText }, hear(id)),
-      design: keeperOf({ kind: 'design', id, version: at.designVersion, text: at.designText }, () => undefined),
-    };
-  }
-
-  async function open(id: string): Promise<void> {
-    if (state().id === id) return;
-    steps = NO_STEPS;
-    const mine = keptText(id);
-    store.set({ ...EMPTY, id });
-    const newest = await newestVersion('brief', id).catch((error: unknown) => {
-      if (mine) return undefined;
-      throw error;
-    });
-    const design = await openChoice(id);
-    const version = newest?.version ?? mine?.basedOn ?? 0;
-    watch({
-      id,
-      version,
-      keptText: newest?.text ?? '',
-      designVersion: design?.version ?? 0,
-      designText: design?.text ?? '',
-    });
-    const text = mine?.text ?? newest?.text ?? '';
-    set({ text, save: { kind: 'kept', version }, ...(design ? { choice: design.choice } : {}) });
-    if (mine && newest && mine.text !== newest.text && mine.basedOn < newest.version)
-      set({ save: { kind: 'conflict', current: newest, yours: mine.text } });
-    else if (mine && mine.text !== newest?.text) keepers?.brief.touch(mine.text);
-    await read();
-  }
-
-  return {
-    state,
-    subscribe: store.subscribe,
-    open,
-    create: async (text) => {
-      const id = await productId(text);
-      steps = NO_STEPS;
-      keepText(id, { text, basedOn: 0 });
-      store.set({ ...EMPTY, id });
-      watch({ id, version: 0, keptText: '', designVersion: 0, designText: '' });
-      set({ text, save: { kind: 'pending', version: 0 } });
-      keepers?.brief.touch(text);
-      await Promise.all([keepers?.brief.send('draft'), read()]);
-      return id;
-    },
-    setText: changeText,
-    setValue: (path, value) => {
-      void import('@fillwright/contract/files').then(({ changedText }) => {
-        changeText(changedText(state().text, path, value));
-      });
-    },
-    move: (settings, phase) => {
-      const { choice, before } = state();
-      if (!choice) return;
-      if (!before) steps = stepped(steps, now());
-      stand({ ...choice, settings }, phase);
-    },
-    take: (rank) => {
-      const found = state().design?.candidates.find((candidate) => candidate.rank === rank);
-      if (!found) return;
-      steps = stepped(steps, now());
-      stand({ size: found.size, method: found.method, settings: found.settings }, 'settled');
-    },
-    undo: () => {
-      goTo(undone(steps, now()));
-    },
-    redo: () => {
-      goTo(redone(steps, now()));
-    },
-    saveDesign: async (reason) => {
-      if (!keepers) return 'refused';
-      const brief = await keepers.brief.send('saved', reason);
-      if (brief !== 'kept') return brief;
-      const { choice } = state();
-      if (!choice) return 'kept';
-      keepers.design.touch(documentChoice(choice, keepers.brief.version()));
-      return keepers.design.send('saved', reason);
-    },
-    resolve: (side) => {
-      const { save, id } = state();
-      if (save.kind !== 'conflict' || id === undefined) return;
-      keepers?.brief.baseOn(save.current.version);
-      set({ save: { kind: 'pending', version: save.current.version } });
-      if (side === 'mine') keepers?.brief.touch(state().text);
-      else {
-        steps = stepped(steps, now());
-        applyText(save.current.text);
-      }
-    },
-  };
 }
 
-export const workbench = createWorkbench();
+export const workbench: Workbench = new Desk();
