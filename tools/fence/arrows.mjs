@@ -1,4 +1,4 @@
-import config, { ROOMS } from '../../.dependency-cruiser.mjs';
+import config, { ROOMS, WEB_ROOMS } from '../../.dependency-cruiser.mjs';
 import { breach } from './breach.mjs';
 import { runTool } from './run-tool.mjs';
 
@@ -7,6 +7,7 @@ const ENGINE = 'packages/engine/src';
 const WORDS = 'packages/words/src';
 const CONTRACT = 'packages/contract/src';
 const APP = 'apps/fillwright/src';
+const WEB = 'apps/web/src';
 
 const emptyDoor = (folder) => ({ file: `${folder}/index.ts`, text: 'export const seeded = 0;' });
 const roomsOf = (pack) => ROOMS[pack].map((room) => `packages/${pack}/src/${room}`);
@@ -18,6 +19,10 @@ const support = [
     emptyDoor,
   ),
   emptyDoor('apps/seeded/src'),
+  ...[...WEB_ROOMS, 'pages/seeded'].map((room) => ({
+    file: `${WEB}/${room}/seeded.ts`,
+    text: 'export const seeded = 0;',
+  })),
   { file: `${ENGINE}/catalogue/seeded.ts`, text: 'export const seeded = 0;' },
   { file: `${STATS}/elementary/seeded.ts`, text: 'export const seeded = 0;' },
   { file: 'packages/stats/dist/elementary/seeded.js', text: 'export const seeded = 0;' },
@@ -37,7 +42,14 @@ const lookAhead = Object.entries(ROOMS).flatMap(([pack, rooms]) =>
     ),
 );
 
+/** Each room of the web app imports the one behind it. */
+const webLookAhead = WEB_ROOMS.slice(0, -1).map((room, i) =>
+  breach(`web-${room}-looks-ahead`, `${WEB}/${room}`, `export { seeded } from '../${WEB_ROOMS[i + 1]}/seeded.ts';`),
+);
+
 const breaches = [
+  ...webLookAhead,
+  breach('web-pages-apart', `${WEB}/pages/brief`, `export { seeded } from '../seeded/seeded.ts';`),
   breach('stats-alone', `${STATS}/random`, `export { seeded } from '@fillwright/engine/catalogue';`),
   breach('stats-alone', `${STATS}/random`, `import type { A } from '@fillwright/engine/catalogue'; export type B = A;`),
   breach('stats-alone', `${STATS}/random`, `export const late = () => import('@fillwright/engine/catalogue');`),
@@ -59,7 +71,7 @@ const breaches = [
   breach('libraries-no-node', `${CONTRACT}/seeded`, `export { readFileSync } from 'fs';`),
   breach('undeclared-package', `${WORDS}/seeded`, `export { z } from 'zod';`),
   breach('undeclared-package', `${STATS}/random`, `export { default as fc } from 'fast-check';`),
-  breach('undeclared-package', `${APP}/usecases`, `export { z } from 'zod';`),
+  breach('undeclared-package', `${APP}/usecases`, `export { useState } from 'react';`),
   breach('unresolved', `${ENGINE}/shells`, `export { exp } from '@fillwright/stats/src/elementary/exp.ts';`),
   breach('unresolved', `${ENGINE}/shells`, `export { exp } from '@fillwright/stats';`),
   breach('unresolved', `${ENGINE}/shells`, `export { seeded } from '#catalogue/seeded';`),
