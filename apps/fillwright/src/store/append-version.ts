@@ -1,6 +1,7 @@
 import type { DocumentVersion, NewVersion } from '@fillwright/contract/documents';
-import type { Chain, StoredVersion } from './chain.ts';
+import type { Chain } from './chain.ts';
 import type { Db } from './db.ts';
+import { insertVersion } from './insert-version.ts';
 import { newestVersion } from './newest-version.ts';
 import type { Store } from './store.ts';
 import { versionHash } from './version-hash.ts';
@@ -93,13 +94,4 @@ async function insert(tx: Tx, { chain, sent, current }: Link): Promise<DocumentV
     ...[site, kind, id, version, sha256],
   ]);
   return { kind, id, version, status, text, sha256, previous, by, at, reason };
-}
-
-async function insertVersion(tx: Tx, stored: StoredVersion): Promise<void> {
-  const { site, kind, id, version, status, text, sha256, previous, by, at, reason } = stored;
-  await tx.query(
-    `insert into fillwright.document (site, kind, id, version, status, text, sha256, previous, by, at, reason)
-     values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)`,
-    [site, kind, id, version, status, text, sha256, previous, by, at, reason],
-  );
 }

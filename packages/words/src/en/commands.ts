@@ -74,6 +74,30 @@ name, and tolerance may hold "fields" with tolerances of their own.
   --json   print {summary, groups, cases} as JSON
 
 Exit code: 1 if a case fails or cannot be computed; disputed cases are counted apart.`,
+  audit: `Usage: fillwright audit verify [--json]
+
+Recomputes the hash of every version that is kept, checks the order, the link of each to the one before, and the newest
+versions against the notes of them in the database and in heads.log. Says which version was changed, removed or exchanged.
+
+  --json   print {verdict, versionCount, chainCount, findings} as JSON
+
+The store is the PostgreSQL server of DATABASE_URL, or the one in the folder FILLWRIGHT_DATA (usually .fillwright).
+Exit code: 1 when something was found or it cannot be told, 3 when the store cannot be used.`,
+  backup: `Usage: fillwright backup <file>
+
+Writes every version that is kept into one text file, reads it back and verifies it. Nothing is overwritten. The file is
+the same for the embedded store and for a server, and is the way from one to the other.
+
+Exit code: 1 when what is kept is not in order, 3 when store or file cannot be used.
+
+Example: fillwright backup fillwright-monday.backup`,
+  restore: `Usage: fillwright restore --check <file>
+       fillwright restore <file>
+
+With --check verifies every hash of a backup and that it is whole, and changes nothing. Without it also puts the backup
+into the store of DATABASE_URL or FILLWRIGHT_DATA, which must be empty: all of it, or nothing.
+
+Exit code: 1 when the backup is not in order, 3 when store or file cannot be used.`,
 } as const;
 
 /** One sentence for each thing that is wrong with a command line. */
@@ -86,6 +110,8 @@ export const COMMAND_LINE = {
   notWhole: (flag: string, from: number, to: number): string => `${flag} takes a whole number from ${from} to ${to}.`,
   rankTooHigh: (rank: number, count: number): string =>
     `There is no set-up ${rank}: the ranking holds ${count === 1 ? 'one' : `1 to ${count}`}.`,
+  auditWhat: 'Say what to do: fillwright audit verify.',
+  backupMissing: 'Name the file of the backup.',
   methodMissing: 'Name the method to compute; "fillwright methods" lists them.',
   unknownFlag: (flag: string, nearest: string | undefined, known: readonly string[]): string =>
     `${flag} is not a flag here; ${nearest === undefined ? `known are ${known.join(', ')}` : `the nearest is ${nearest}`}.`,

@@ -47,6 +47,7 @@ const FINDINGS = {
     `version ${fact('version')} was exchanged: what stands there was kept as version ${fact('was')}.`,
   'head-differs': (fact) => `version ${fact('version')} is not the one that was noted as the newest.`,
   'head-missing': (fact) => `the note of the newest version is missing, although version ${fact('version')} is there.`,
+  'line-garbled': (fact) => `line ${fact('line')} of the backup cannot be read.`,
   'link-broken': (fact) =>
     `version ${fact('version')} does not follow the version before it as it stands: one of the two was replaced.`,
   'list-differs': (fact) => `version ${fact('version')} is not the one that the list of heads names.`,
@@ -96,9 +97,15 @@ export function auditSentence(finding: {
 export const STORE_WORDS = {
   audited: (counts: { versionCount: number; chainCount: number }): string =>
     `${counted(counts)} verified: every hash, every order, every newest version.`,
-  auditFailed: (findingCount: number): string =>
-    `${findingCount === 1 ? 'One thing was' : `${findingCount} things were`} found. Nothing was changed. Keep the store as it is, and compare it with a backup.`,
-  cannotTell: 'This cannot be told.',
+  auditFailed: 'Nothing was changed. Keep the store as it is, and compare it with a backup.',
+  cannotTell: 'Whether everything is still there cannot be told.',
+  more: (count: number): string => `... and ${count} more.`,
+  notText: 'The text holds a character that is none (NUL, or half of one); nothing was kept. Take it out.',
+  noBase: (version: number): string =>
+    `It is based on version ${version}, but no version is kept here; nothing was kept. Keep it as the first one.`,
+  noDesign: (why: string): string => `The design is not in order: ${why}.`,
+  backedUpUnsound: (file: string): string =>
+    `${file} was written, but what is kept is not in order. Keep older backups, and look with fillwright audit verify.`,
   backedUp: (counts: { versionCount: number; chainCount: number }, file: string): string =>
     `${counted(counts)} written to ${file}, read back and verified.`,
   backupSound: (counts: { versionCount: number; chainCount: number }, file: string): string =>

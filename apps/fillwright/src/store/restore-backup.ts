@@ -1,0 +1,38 @@
+import type { Audit } from './finding.ts';
+import type { HeadNote } from './heads-log.ts';
+import { insertVersion } from './insert-version.ts';
+import { readBackup } from './read-backup.ts';
+import { StoreError } from './store-error.ts';
+import type { Store } from './store.ts';
+
+/**
+ * Puts all versions of a backup into an empty store: all of them, or none when the backup is not in order.
+ *
+ * @param store - a store without any version
+ * @param file - the backup
+ * @returns what the backup holds, or what is wrong with it
+ * @throws StoreError "not-empty", "backup-unreadable"
+ */
+export async function restoreBackup(store: Store, file: string): Promise<Audit> {
+  const before = await readBackup(file);
+  if (before.verdict !== 'pass') return before;
+  const notes: HeadNote[] = [];
+  await store.db.tx(async (tx) => {
+    await tx.query('lock table fillwright.head in exclusive mode');
+    const [row] = await tx.query<{ count: number }>('select count(*)::int as count from fillwright.document');
+    const versionCount = row?.count ?? 0;
+    if (versionCount > 0) throw new StoreError('not-empty', { place: store.place, versionCount });
+    notes.length = 0;
+    const read = await readBackup(file, async (stored) => {
+      await insertVersion(tx, stored);
+      const { site, kind, id, version, sha256 } = stored;
+      notes.push({ site, kind, id, version, sha256 });
+    });
+    if (read.verdict !== 'pass') throw new StoreError('backup-unreadable', { file, why: 'it changed meanwhile' });
+    const heads = new Map(notes.map((note) => [`${note.site}/${note.kind}/${note.id}`, note]));
+    for (const { site, kind, id, version, sha256 } of heads.values())
+      await tx.query('insert into fillwright.head values ($1, $2, $3, $4, $5)', [site, kind, id, version, sha256]);
+  });
+  await store.headsLog.append(notes);
+  return before;
+}
