@@ -10,7 +10,7 @@ import { whyNoBaseline } from './baseline.mjs';
 import { median } from './clock.mjs';
 import { machine, table } from './report.mjs';
 
-const NAMES = ['design-search', 'dosage-units-pass', 'normals', 'design-process', 'set-up-idle'];
+const NAMES = ['design-search', 'dosage-units-pass', 'normals', 'design-process', 'set-up-idle', 'start-up'];
 const ROUNDS = 3;
 
 const options = { write: { type: 'boolean', default: false }, date: { type: 'string' } };
@@ -24,10 +24,13 @@ if (!setUp()) process.exit(3);
 
 const names = positionals.length > 0 ? positionals : NAMES;
 const benchmarks = await Promise.all(names.map(async (name) => ({ name, ...(await import(`./${name}.mjs`)) })));
-const rounds = Array.from({ length: ROUNDS }, (_, i) => {
-  console.error(`round ${i + 1} of ${ROUNDS} ...`);
-  return benchmarks.flatMap(({ name, round }) => round().map((row) => ({ name, ...row })));
-});
+const rounds = [];
+for (let i = 1; i <= ROUNDS; i++) {
+  console.error(`round ${i} of ${ROUNDS} ...`);
+  const measured = [];
+  for (const { name, round } of benchmarks) measured.push(...(await round()).map((row) => ({ name, ...row })));
+  rounds.push(measured);
+}
 const rows = rounds[0].map((row, i) => ({ ...row, ...medians(rounds.map((round) => round[i])) }));
 const text = ['# Benchmark results', machine(values.date), table(rows), ...notes()].join('\n\n');
 const shown = await format(text, { parser: 'markdown' });

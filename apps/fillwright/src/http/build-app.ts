@@ -1,9 +1,9 @@
 import helmet from '@fastify/helmet';
 import Fastify, { type FastifyReply, type FastifyRequest } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import type { Store } from '../usecases/open-documents.ts';
 import { addApi } from './add-api.ts';
 import type { App } from './app.ts';
-import type { DocumentCalls } from './document-calls.ts';
 import { inputCompiler } from './input-compiler.ts';
 import { logLine } from './log-line.ts';
 import { problemOf } from './problem-of.ts';
@@ -20,7 +20,8 @@ const PATIENCE_ms = 30_000;
 
 /** What the server stands on; time, store and log come in from outside. */
 export interface AppParts {
-  readonly documents: DocumentCalls;
+  readonly store: Store;
+  readonly now: () => Date;
   readonly version: string;
   /** Names under which browsers reach it besides `localhost` and its addresses. */
   readonly names: readonly string[];

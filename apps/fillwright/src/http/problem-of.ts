@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { PROBLEM_STATUS, type Problem, type ProblemCode } from '@fillwright/contract/problems';
 import { SERVER_PROBLEMS } from '@fillwright/words/en';
+import { storeTrouble } from '../usecases/store-trouble.ts';
 import { ProblemError, type ProblemMembers } from './problem-error.ts';
 
 /** The framework's own refusals by their status; any other of the 400s is a request that cannot be read. */
@@ -21,9 +22,13 @@ const WORDS = SERVER_PROBLEMS satisfies Readonly<Record<ProblemCode, { title: st
  */
 export function problemOf(error: unknown): Problem {
   if (error instanceof ProblemError) return problem(error.code, error.members);
+  const id = { instance: `urn:uuid:${randomUUID()}` };
+  const trouble = storeTrouble(error);
+  if (trouble)
+    return { ...problem('store-trouble', trouble.isForEverybody ? { detail: trouble.sentence } : {}), ...id };
   const status = refusalOf(error);
   if (status !== undefined) return problem(REFUSED[status] ?? 'unreadable-request');
-  return { ...problem('internal-error'), instance: `urn:uuid:${randomUUID()}` };
+  return { ...problem('internal-error'), ...id };
 }
 
 function problem(code: ProblemCode, members: ProblemMembers = {}): Problem {

@@ -15,6 +15,11 @@ export {
 } from './design.ts';
 export { CONSEQUENCE_WORDS, findingSentence } from './findings.ts';
 export { auditSentence, STORE_WORDS, storeSentence, type AuditFindingCode, type StoreTrouble } from './store.ts';
-export { SERVE_WORDS, SERVER_PROBLEMS } from './server.ts';
+export { SAVE_WORDS, SERVE_WORDS, SERVER_PROBLEMS } from './server.ts';
 export { SHELL_WORDS, THREAD_WORDS } from './shell.ts';
 export { FIELD_WORDS } from './fields.ts';
+export { FILL_WORDS } from './fill.ts';
+export { ARITHMETIC_WORDS, BRIEF_PAGE_WORDS } from './brief-page.ts';
+export { BRIEF_TEMPLATE } from './brief-template.ts';
+export { START_WORDS } from './start.ts';
+export { OPEN_NUMBER_WORDS } from './open-number.ts';

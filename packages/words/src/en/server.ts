@@ -23,7 +23,7 @@ export const SERVER_PROBLEMS = {
     todo: 'Use its number or localhost, or start it with the name in FILLWRIGHT_NAMES.',
   },
   'not-in-order': {
-    title: 'The text is not in order and can only be kept as a draft',
+    title: 'The version cannot be kept as it was sent',
     todo: 'Correct what is named, or keep it as a draft.',
   },
   'reason-missing': { title: 'A saved version is superseded without a reason', todo: 'Say in a few words why.' },
@@ -53,4 +53,10 @@ export const SERVE_WORDS = {
     `This machine has no address ${host}; give another with --host or HOST, for example 127.0.0.1.`,
   notListening: (why: string): string => `The server cannot listen: ${why}.`,
   internalError: (id: string, why: string): string => `internal error ${id}: ${why}`,
+} as const;
+
+/** What keeps a version from being saved, and who saves without being a person. */
+export const SAVE_WORDS = {
+  reasonMissing: 'reason is missing: the newest saved version is superseded.',
+  demo: 'Fillwright (demo product)',
 } as const;

@@ -1,5 +1,6 @@
 import { versionHeadSchema } from '@fillwright/contract/documents';
 import { z } from 'zod';
+import { documentHistory } from '../../usecases/document-history.ts';
 import type { App } from '../app.ts';
 import type { AppParts } from '../build-app.ts';
 import { PROBLEM_ANSWERS } from '../problem-answers.ts';
@@ -7,14 +8,14 @@ import { ProblemError } from '../problem-error.ts';
 import { documentParameters } from './document-parameters.ts';
 
 /** `GET /api/documents/:kind/:id/versions`: every version of a document, without its text. */
-export function documentVersionsRoute(api: App, { documents }: AppParts): void {
+export function documentVersionsRoute(api: App, { store }: AppParts): void {
   const schema = {
     summary: 'Every version of a document, without its text',
     params: documentParameters,
     response: { 200: z.array(versionHeadSchema), ...PROBLEM_ANSWERS },
   };
   api.get('/documents/:kind/:id/versions', { schema }, async ({ params }) => {
-    const found = await documents.history(params);
+    const found = await documentHistory(store, params);
     if (found.length === 0) throw new ProblemError('unknown-document');
     return [...found];
   });
