@@ -2,18 +2,19 @@ import type { Quantity } from '@fillwright/engine/quantity';
 
 /** Station counted from 1: no unit. */
 type Station = number;
+/** Place in a list, from 0: no unit. */
+type Index = number;
 
 /**
  * Every number of the bench that opens, by name. `mass:2` is the mass when station 2 is left, `pass:0` the first test of
  * the route, `substance:1` the second substance of the target.
  */
 export type NumberKey =
-  | `${'mass' | 'reached' | 'force' | 'pressure' | 'depth' | 'gain'}:${Station}`
+  | `${'mass' | 'reached' | 'force' | 'pressure' | 'scale' | 'gain'}:${Station}`
   | 'mass'
   | 'mean'
   | 'density'
-  | `slug-${'length' | 'width'}`
-  | `slug-${'dead' | 'proud' | 'longest'}`
+  | `slug-${'length' | 'width' | 'dead' | 'proud' | 'longest'}`
   | 'loose'
   | `outside-${'means' | 'capsules'}`
   | 'set-up'
@@ -21,8 +22,8 @@ export type NumberKey =
   | `limit-${'mean' | 'alert' | 'action'}-${'low' | 'high'}`
   | 'tare-error'
   | 'shell-blur'
-  | `${'pass' | 'acceptance'}:${number}`
-  | `${'substance' | 'content'}:${number}`
+  | `${'pass' | 'acceptance' | 'content-acceptance'}:${Index}`
+  | `${'substance' | 'content'}:${Index}`
   | 'target'
   | 'diluent'
   | 'flow-index'

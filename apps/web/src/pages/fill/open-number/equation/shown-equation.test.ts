@@ -1,0 +1,96 @@
+import { computeEntry } from '@fillwright/engine/catalogue';
+import { findEntry } from '@fillwright/engine/register';
+import { createElement } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, test } from 'vitest';
+import { mathOf } from '../latex/math-of.tsx';
+import type { EquationLine } from '../latex/equation-lines.ts';
+import type { NumberReference } from '../number-reference.ts';
+import { shownEquation, type ShownEquation } from './shown-equation.ts';
+
+function shown(reference: NumberReference): ShownEquation {
+  const entry = findEntry(reference.entry);
+  const computed = entry && computeEntry(entry, reference.inputs);
+  if (!computed?.ok) throw new Error('cannot be computed');
+  return shownEquation(reference, entry, computed.outputs);
+}
+
+function text(line: EquationLine | undefined): string {
+  if (!line) return '';
+  const side = (node: EquationLine['right']): string =>
+    node ? renderToStaticMarkup(createElement('math', {}, mathOf(node))).replace(/<mspace[^>]*>|<[^>]*>/g, '') : '';
+  return `${side(line.left)}${line.relation ?? ''}${side(line.right)}`;
+}
+
+const numbers = (reference: NumberReference): readonly string[] =>
+  shown(reference).lines.map((line) => text(line.numbers));
+
+const STATIONS = {
+  entry: 'dosing.disc-stations',
+  title: '',
+  inputs: {
+    ...{ feedDensity_g_per_mL: 0.54, boreDiameter_mm: 6.6, discHeight_mm: 15.5, depths_mm: [3.5, 2.2, 1.3, 0.8, 0] },
+    ...{
+      refill_ratio: 1,
+      a_frac: 0.55,
+      b_per_MPa: 1.6,
+      initialDensity_g_per_mL: 0.54,
+      preload_N: 50,
+      rate_N_per_mm: 6,
+    },
+  },
+};
+
+// Numbers by hand with the design reference of the demo product (286, 351, 392 … mg; 33 N at the slug's mean density);
+// 6.6 mm bore: 34.212 mm2.
+describe('shownEquation', () => {
+  test('golden: mass after station 2 of the demo product', () => {
+    expect(numbers({ ...STATIONS, output: 'masses_mg', item: 1, station: 2 })).toEqual([
+      '391.66=351.01+1×0.54×34.212×2.2',
+    ]);
+  });
+  test('golden: station 1 starts with the struck level', () => {
+    expect(numbers({ ...STATIONS, output: 'masses_mg', item: 0, station: 1 })).toEqual([
+      '286.35=0.54×34.212×15.5',
+      '351.01=286.35+1×0.54×34.212×3.5',
+    ]);
+  });
+  test('golden: a flush pin adds nothing', () => {
+    expect(numbers({ ...STATIONS, output: 'masses_mg', item: 4, station: 5 })).toEqual(['430.45=430.45']);
+  });
+  test('golden: slug of a disc of 15.5 mm with 5 % springback is 16.275 mm', () => {
+    const inputs = { discHeight_mm: 15.5, boreDiameter_mm: 6.6, axialSpringback_pct: 5, radialSpringback_pct: 1 };
+    expect(numbers({ entry: 'dosing.released-slug', title: '', inputs, output: 'released_mm' })).toEqual([
+      '16.275=15.5×(1+5\u202F%)',
+      '6.666=6.6×(1+1\u202F%)',
+    ]);
+  });
+  test('golden: 200 mg x 1.12 / (99.2 % x (1 - 1.5 %)) = 229.25 mg, and its diluent in 430 mg', () => {
+    const inputs = { claim_mg: 200, saltFactor_ratio: 1.12, assayAnhydrous_pct: 99.2, water_pct: 1.5, overage_pct: 0 };
+    expect(numbers({ entry: 'brief.substance-mass', title: '', inputs, output: 'mass_mg' })).toEqual([
+      '229.25=200×1.12×(1+0\u202F%)99.2\u202F%×(1−1.5\u202F%)',
+    ]);
+    const total = { total_mg: 430, substances_mg: [229.245, 20], otherExcipients_mg: 0 };
+    expect(numbers({ entry: 'brief.diluent-of-fixed-total', title: '', inputs: total, output: 'diluent_mg' })).toEqual([
+      '180.75=430−∑(229.25 + 20)−0',
+    ]);
+  });
+  test('golden: letters of a mass stand at feed density, bore, depth and both masses', () => {
+    const { inDrawing } = shown({ ...STATIONS, output: 'masses_mg', item: 1, station: 2 });
+    expect(inDrawing).toEqual([
+      { base: 'ρ', sub: '0', field: 'feed-density' },
+      { base: 'f', field: 'refill', station: 2 },
+      { base: 'A', field: 'bore-area', station: 2 },
+      { base: 'p', sub: '2', field: 'pin-depth', station: 2 },
+      { base: 'm', sub: '1', field: 'mass', station: 1 },
+      { base: 'm', sub: '2', field: 'mass', station: 2 },
+    ]);
+  });
+  test('golden: force of a pin on its stop 14.89 N at station 1 (check value of the catalogue); density by hand 0.54 x 15.5 / 12', () => {
+    expect(numbers({ ...STATIONS, output: 'forces_N', item: 0, station: 1 })).toEqual([
+      '0.6975=286.3534.212×(15.5−3.5)',
+      '0.22581=1−0.540.6975',
+      '14.893=34.212×0.225811.6×(0.55−0.22581)',
+    ]);
+  });
+});

@@ -1,0 +1,90 @@
+import type { Entry } from '@fillwright/engine/catalogue';
+import { plainNumber } from '@fillwright/words/numbers';
+import { equationLines, type EquationLine } from '../latex/equation-lines.ts';
+import { numbersPutIn, type PrintedLetters } from '../latex/numbers-put-in.ts';
+import { parseLatex } from '../latex/parse-latex.ts';
+import type { Letter, NumberReference } from '../number-reference.ts';
+import { discEquation } from './disc-equation.ts';
+import { LETTER_MEANINGS } from './letter-meanings.table.ts';
+
+/** An equation for the panel: with its letters, with its numbers, and which letters the drawing can show. */
+export interface ShownEquation {
+  readonly lines: readonly { readonly letters: EquationLine; readonly numbers: EquationLine | undefined }[];
+  readonly inDrawing: readonly Letter[];
+}
+
+/** An equation that was chosen for one number: other lines than the catalogue's, with all their values. */
+export interface ChosenEquation {
+  readonly latex: string;
+  readonly values: Readonly<Record<string, number>>;
+  readonly inDrawing: readonly Letter[];
+}
+
+const DIGITS = { upToSignificantDigits: 5 } as const;
+
+/**
+ * The equation of a number, and below each line the same with the numbers put in.
+ *
+ * @param reference - the number
+ * @param entry - its entry
+ * @param outputs - what the entry computed
+ * @returns the lines; a line in which no letter has a number stands alone
+ */
+export function shownEquation(
+  reference: NumberReference,
+  entry: Entry,
+  outputs: Readonly<Record<string, unknown>>,
+): ShownEquation {
+  const chosen = discEquation(reference, outputs);
+  const latex = chosen?.latex ?? entry.equation;
+  const printed = chosen ? printedValues(chosen.values) : printedLetters(reference, outputs);
+  const lettered = equationLines(parseLatex(latex));
+  const numbered = equationLines(numbersPutIn(parseLatex(latex), printed));
+  return {
+    lines: lettered.map((letters, i) => {
+      const numbers = numbered[i];
+      return { letters, numbers: JSON.stringify(numbers) === JSON.stringify(letters) ? undefined : numbers };
+    }),
+    inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference),
+  };
+}
+
+const printedValue = (value: number): string => plainNumber(value, DIGITS).replaceAll('-', '−');
+
+function printedValues(values: Readonly<Record<string, number>>): PrintedLetters {
+  return Object.fromEntries(Object.entries(values).map(([letter, value]) => [letter, printedValue(value)]));
+}
+
+/** Inputs given in per cent stand with their sign; an output is the number that the equation gives. */
+function printedLetters(reference: NumberReference, outputs: Readonly<Record<string, unknown>>): PrintedLetters {
+  const meanings = Object.entries(LETTER_MEANINGS[reference.entry] ?? {});
+  const printed = meanings.flatMap(([letter, { key }]): [string, string][] => {
+    const isInput = key in reference.inputs;
+    const text = printedOf(isInput ? reference.inputs[key] : outputs[key], reference.item);
+    if (text === undefined) return [];
+    return [[letter, isInput && key.endsWith('_pct') ? `${text}\u202F%` : text]];
+  });
+  return { ...Object.fromEntries(printed), ...printedValues(reference.letters ?? {}) };
+}
+
+/** Of a list the value that is open; the terms of a sum all of them. */
+function printedOf(value: unknown, item: number | undefined): string | undefined {
+  if (Array.isArray(value)) {
+    const chosen: readonly unknown[] = item === undefined ? value : [value[item]];
+    const texts = chosen.map((one) => printedOf(one, item));
+    if (texts.includes(undefined)) return undefined;
+    return texts.length > 1 ? `(${texts.join(' + ')})` : texts[0];
+  }
+  return typeof value === 'number' ? printedValue(value) : undefined;
+}
+
+/** Letters of the table that can be measured in the drawing. */
+function lettersInDrawing({ entry, station }: NumberReference): readonly Letter[] {
+  return Object.entries(LETTER_MEANINGS[entry] ?? {}).flatMap(([letter, { place }]): Letter[] => {
+    if (place === undefined) return [];
+    const [base = letter, sub] = letter.split('_');
+    return [
+      { base, ...(sub === undefined ? {} : { sub }), field: place, ...(station === undefined ? {} : { station }) },
+    ];
+  });
+}

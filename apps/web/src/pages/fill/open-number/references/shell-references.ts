@@ -1,0 +1,38 @@
+import { slugFit } from '@fillwright/engine/shells';
+import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
+import type { InputOrigin, NumberKey, NumberReference } from '../number-reference.ts';
+import type { PageFacts } from './page-facts.ts';
+
+/**
+ * How the slug sits between the domes.
+ *
+ * @param facts - candidate with its context
+ * @returns references by key
+ */
+export function shellReferences({ candidate, place }: PageFacts): readonly (readonly [NumberKey, NumberReference])[] {
+  const { geometry, prediction } = candidate;
+  const { bodyInnerRadius_mm, capInnerRadius_mm, capHeadroom_mm, bodyLength_mm, bodyWall_mm } = geometry;
+  const fit = slugFit({ geometry, boreDiameter_mm: prediction.bore_mm });
+  const words = OPEN_NUMBER_WORDS;
+  const shell: InputOrigin = { words: words.origins.shell(place.record.size) };
+  const common = {
+    entry: 'shells.slug-fit',
+    inputs: {
+      ...{ boreRadius_mm: prediction.bore_mm / 2, bodyInnerRadius_mm, capInnerRadius_mm },
+      ...{ capHeadroom_mm, bodyLength_mm, bodyWall_mm },
+    },
+    origins: {
+      boreRadius_mm: { words: words.origins.part(candidate.settings.parts['disc'] ?? '') },
+      ...{ bodyInnerRadius_mm: shell, capInnerRadius_mm: shell, capHeadroom_mm: shell },
+      ...{ bodyLength_mm: shell, bodyWall_mm: shell },
+    },
+  };
+  return [
+    ['slug-dead', { ...common, output: 'dead_mm', title: words.titles.dead, value: fit.dead_mm }],
+    ['slug-proud', { ...common, output: 'proud_mm', title: words.titles.proud, value: fit.proud_mm }],
+    [
+      'slug-longest',
+      { ...common, output: 'longestSlug_mm', title: words.titles.longest, value: prediction.longest_mm },
+    ],
+  ];
+}

@@ -1,0 +1,148 @@
+import type { Quantity } from '@fillwright/engine/quantity';
+import { plainNumber } from '#numbers';
+import { BASIS_WORDS, HALVED_BY_WORDS } from './design.ts';
+
+const CAUSES: Readonly<Record<string, string>> = {
+  stroke: 'feed density, common to a stroke',
+  'between-bore': 'between bores',
+  'pin-length': 'pin length',
+  transfer: 'transfer',
+  rest: 'rest',
+  'bed-level': 'bed level',
+};
+
+const short = (value: number): string => plainNumber(value, { upToSignificantDigits: 3 });
+
+/** What stands after value and unit of a number that is open. */
+const TITLES = {
+  mass: (station: number): string => `after station ${station}`,
+  reached: (station: number): string => `is the depth pin ${station} reaches`,
+  force: (station: number): string => `on pin ${station}`,
+  pressure: (station: number): string => `under pin ${station}`,
+  gain: (station: number): string => `of depth of pin ${station}, on its stop`,
+  scale: (station: number, reading_division: number): string =>
+    `below the disc face: pin ${station} at ${plainNumber(reading_division, { decimals: 1 })} on its scale`,
+  slugLength: 'long, once released',
+  slugWidth: 'wide, once released',
+  density: 'in the slug, on average',
+  dead: 'empty under the slug',
+  proud: 'that a slug may stand above the rim',
+  longest: 'is the longest slug that stays whole',
+  loose: (station: number): string => `of loose powder that pin ${station} leaves on the slug`,
+  outsideMeans: 'of sample means outside, after set-up',
+  outsideCapsules: 'of single capsules outside, after set-up',
+  setUp: 'is what the set-up leaves, one standard deviation',
+  spread: 'between capsules, one standard deviation',
+  pass: (test: string): string => `is the probability of passing ${test}`,
+  acceptance: (test: string): string => `is the acceptance value to expect, ${test}`,
+  contentAcceptance: (substance: string): string => `is the acceptance value to expect by content of ${substance}`,
+  limits: {
+    mean: (end: 'low' | 'high'): string => `net is the ${WORD_OF_END[end]} action limit of a sample mean`,
+    alert: (end: 'low' | 'high'): string => `net is the ${WORD_OF_END[end]} alert limit of a single capsule`,
+    action: (end: 'low' | 'high'): string => `net is the ${WORD_OF_END[end]} action limit of a single capsule`,
+  },
+  tareError: 'is the standard error of the tare',
+  shellBlur: 'either way is what a shell blurs one gross weight by',
+  target: 'is the target fill',
+  diluent: 'of diluent',
+  substance: (name: string): string => `of ${name} as delivered`,
+  content: (name: string): string => `of the claim of ${name}, on average`,
+  flowIndex: 'is the compressibility index',
+  hausner: 'is the Hausner ratio',
+  dose: 'in the capsule, net',
+  mean: 'is the mean to expect before a trial',
+} as const;
+
+const WORD_OF_END = { low: 'lower', high: 'upper' } as const;
+
+/** Where an input comes from, in a few words. */
+const ORIGINS = {
+  part: (number: string): string => `part ${number}, by the inventory`,
+  setAtMachine: 'set at the machine',
+  law: 'packing that the law was fitted from',
+  filler: (name: string): string => name,
+  zeroCheck: (date: string | undefined): string => (date === undefined ? 'last zero check' : `zero check ${date}`),
+  fromPair: 'solved from one pair of pressure and density',
+  shell: (size: string): string => `figures of shell size ${size}`,
+  shellLot: (lot: string | undefined): string => (lot === undefined ? 'shells weighed' : `shells weighed, lot ${lot}`),
+  dossier: 'the brief',
+  lot: 'assay of the lot, in the brief',
+  basis: (basis: Quantity['basis']): string => BASIS_WORDS[basis],
+} as const;
+
+/** What to know where the page shows something else than an entry computes. */
+const REMARKS = {
+  averaged: (pass_frac: number): string =>
+    `The page shows ${short(pass_frac)}: this probability averaged over how unsure the spread is, and over what moves the whole lot. Here it stands at the mean spread alone.`,
+  gain: ({ median_mg_per_step, step_mm }: { median_mg_per_step: number; step_mm: number }): string =>
+    `The page shows ${plainNumber(median_mg_per_step, { decimals: 2 })} mg a step of ${short(step_mm)} mm: the median over what is not known. Here it stands at the means.`,
+  tareGuess:
+    'The mass of the shells is trade custom, a guess: weigh 50 shells of the lot, then this number has an entry.',
+  given: (rule: string): string => `It is given, not computed: ${rule}.`,
+  dose: 'It is the mass when the last station is left.',
+  mean: 'It is the mass of the dose at the means of everything that is not known; its interval comes from 512 draws.',
+  spread: ({ components }: { components: readonly { cause: string; sd_pct: number }[] }): string =>
+    `Root of the sum of squares of its causes: ${components
+      .filter(({ sd_pct }) => sd_pct > 0)
+      .map(({ cause, sd_pct }) => `${CAUSES[cause] ?? cause} ${plainNumber(sd_pct, { decimals: 2 })} %`)
+      .join(', ')}.`,
+} as const;
+
+/** Words of the panel that opens a number in place. */
+export const OPEN_NUMBER_WORDS = {
+  titles: TITLES,
+  origins: ORIGINS,
+  remarks: REMARKS,
+  label: 'The number that is open',
+  close: 'Close, Esc',
+  back: 'Back, Esc',
+  nineInTen: (low: string, high: string): string => `${low} to ${high}, 9 times in 10`,
+  pending: 'interval follows',
+  unknownEntry: 'The catalogue has no entry for this number.',
+  refused: (why: string): string => `The catalogue refuses these inputs: ${why}`,
+  differs: (page: string): string =>
+    `The page shows ${page}: recomputed here it differs. Do not use this number before that is cleared up.`,
+  unitsNote: '1 g/mL is 1 mg/mm³; 1 MPa is 1 N/mm².',
+  columns: {
+    input: 'input',
+    value: 'value',
+    interval: '9 in 10',
+    origin: 'where it comes from',
+    share: 'share of width',
+  },
+  opens: 'computed, opens',
+  measured: ({ n, method, date, isAssumed }: { n: number; method: string; date: string; isAssumed: boolean }): string =>
+    [n === 1 ? 'once' : `${n} times`, method, date, isAssumed ? 'its spread is that of the method' : '']
+      .filter((text) => text !== '')
+      .join(', '),
+  calibrated: (from: string): string => `from ${from}`,
+  halvedBy: (code: string): string => EXTRA_HALVED_BY[code] ?? HALVED_BY_WORDS[code] ?? code,
+  guessHalved: (how: string): string => `to halve it, ${how}`,
+  noShare: 'none',
+  restsTitle: 'What it rests on',
+  holds: 'holds',
+  rests: 'rests on',
+  checked: 'checked',
+  source: 'source',
+  narrower: 'narrower',
+  outputs: 'also gives',
+  usedBy: 'Used by',
+  usedByNothing: 'No other number of the page uses it.',
+  checking: 'check values are being recomputed',
+  noChecks: 'no check value yet',
+  checks: ({ passed, all }: { passed: number; all: number }): string =>
+    passed === all
+      ? `${all} check ${all === 1 ? 'value' : 'values'} recomputed here, ${all === 1 ? 'it agrees' : 'all agree'}`
+      : `${all} check values recomputed here, ${all - passed} NOT passed`,
+  checkRow: ({ expected, got }: { expected: string; got: string }): string => `${expected} expected, ${got} got`,
+  narrowed: ({ how, to, unit }: { how: string; to: string; unit: string }): string => `${how}: to ±${to} ${unit}`,
+  measureMore: (what: string): string => `measure ${what} four times as often`,
+  moreChecks: (count: number): string => `and ${count} more`,
+  yes: 'yes',
+  no: 'no',
+  leftOut: 'left out',
+} as const;
+
+const EXTRA_HALVED_BY: Readonly<Record<string, string>> = {
+  'machine-record': 'weigh 20 capsules at each of five times of one run',
+};
