@@ -20,6 +20,12 @@ describe('licenceFaults', () => {
     expect(shipped(licence)).toHaveLength(1);
     expect(shipped(licence)[0]).toContain('licence-not-allowed: node_modules/a (shipped)');
   });
+  test('golden: a font may be shipped under OFL-1.1, nothing else may', () => {
+    const folder = 'node_modules/@fontsource-variable/a';
+    expect(licenceFaults({ [folder]: { license: 'OFL-1.1' } })).toEqual([]);
+    expect(licenceFaults({ [folder]: { license: 'GPL-3.0-only' } })).toHaveLength(1);
+    expect(shipped('OFL-1.1')).toHaveLength(1);
+  });
   test('golden: MPL-2.0 may be used for build and test', () => {
     expect(shipped('MPL-2.0', { dev: true })).toEqual([]);
   });
