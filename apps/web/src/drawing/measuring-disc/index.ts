@@ -1,0 +1,1 @@
+export { measuringDiscDrawing } from './measuring-disc-drawing.ts';

@@ -1,0 +1,26 @@
+import { createContext } from 'react';
+
+/** Station counted from 1. */
+type Station = number;
+
+/** Numbers of the drawing that can be opened, by name. */
+export type NumberName =
+  `${'mass' | 'force' | 'gain'}:${Station}` | 'density' | 'slug-length' | 'slug-dead' | 'slug-proud' | 'slug-longest';
+
+/** A letter of an equation, drawn where it is measured. */
+export interface DrawnLetter {
+  readonly base: string;
+  readonly sub?: string;
+  /** What is measured there; a place that a drawing does not have is left out. */
+  readonly field: string;
+  readonly station?: Station;
+}
+
+/** What happens when a number of the drawing is opened, and which letters stand in it meanwhile. */
+export interface Opening {
+  readonly open: (number: NumberName) => void;
+  readonly letters: readonly DrawnLetter[];
+}
+
+/** Without a provider the numbers of a drawing are plain text, as on paper. */
+export const OpeningContext = createContext<Opening | undefined>(undefined);

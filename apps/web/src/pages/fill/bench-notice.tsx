@@ -1,0 +1,51 @@
+import { Link } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
+import { FILL_WORDS } from '@fillwright/words/en';
+import { AttentionMark } from '../../drawing/index.ts';
+import type { WorkbenchState } from '../../state/index.ts';
+import { Rejections } from './rejections.tsx';
+
+/** What is said where there is no drawing, or only an old one: no product, a brief with faults, nothing that fits. */
+export function BenchNotice({
+  state,
+  hasDrawing,
+}: {
+  readonly state: WorkbenchState;
+  readonly hasDrawing: boolean;
+}): ReactNode {
+  const { id, brief, isSearching, design } = state;
+  if (id === undefined)
+    return (
+      <Notice>
+        {FILL_WORDS.empty} <Link to="/">{FILL_WORDS.toStart}</Link>
+      </Notice>
+    );
+  if (brief.kind === 'faulty')
+    return (
+      <Notice isAttention>
+        {FILL_WORDS.faulty(brief.faults.length)} {hasDrawing ? `${FILL_WORDS.faultyOld} ` : ''}
+        <Link to="/products/$id/brief" params={{ id }}>
+          {FILL_WORDS.toBrief}
+        </Link>
+      </Notice>
+    );
+  if (hasDrawing) return null;
+  if (brief.kind === 'reading' || isSearching || !design) return <Notice>{FILL_WORDS.reading}</Notice>;
+  return (
+    <Notice isAttention>
+      {FILL_WORDS.none}{' '}
+      <Link to="/products/$id/brief" params={{ id }}>
+        {FILL_WORDS.toBrief}
+      </Link>
+      <Rejections rejections={design.rejections} isOpen />
+    </Notice>
+  );
+}
+
+function Notice(props: { readonly isAttention?: boolean; readonly children: ReactNode }): ReactNode {
+  return (
+    <div className="bench-notice" role="status">
+      {props.isAttention ? <AttentionMark /> : null} {props.children}
+    </div>
+  );
+}

@@ -1,0 +1,102 @@
+import { useCallback, useMemo, useState, type KeyboardEvent, type ReactNode } from 'react';
+import { FILL_WORDS } from '@fillwright/words/en';
+import { drawingOf, OpeningContext, SetUpDrawing, type DrawnSetUp, type Opening } from '../../drawing/index.ts';
+import type { Workbench, WorkbenchState } from '../../state/index.ts';
+import { Band } from './band.tsx';
+import { BenchNotice } from './bench-notice.tsx';
+import { useOpenNumber } from './open-number/index.ts';
+import { PowderValues } from './powder-values.tsx';
+import { setUpOf } from './set-up-of.ts';
+import { useAnnouncedMoves } from './use-announced-moves.ts';
+import { useIsNarrow } from './use-is-narrow.ts';
+import { useLastInput } from './use-last-input.ts';
+import './bench.css';
+
+interface BenchProps {
+  readonly state: WorkbenchState;
+  readonly workbench: Workbench;
+}
+
+/** The bench: one drawing in which the parts are the levers, and under it what to expect and to decide. */
+export function Bench({ state, workbench }: BenchProps): ReactNode {
+  const input = useLastInput(state.brief);
+  const isNarrow = useIsNarrow();
+  const [compared, setCompared] = useState<number>();
+  const isOld = state.brief.kind === 'faulty';
+  const move = isNarrow || isOld ? undefined : workbench.move;
+  const setUp = useMemo(() => setUpOf(input, state, { move, compared }), [input, state, move, compared]);
+  useAnnouncedMoves(setUp, state.before !== undefined);
+  const take = useCallback(
+    (rank: number) => {
+      setCompared(undefined);
+      workbench.take(rank);
+    },
+    [workbench],
+  );
+  const opening = useOpening();
+  return (
+    <div className="bench" onKeyDown={undoKeys(workbench)}>
+      <BenchNotice state={state} hasDrawing={setUp !== undefined} />
+      {setUp ? (
+        <OpeningContext value={opening}>
+          <div className={isOld ? 'bench-all bench-old' : 'bench-all'} inert={isOld}>
+            <Drawn setUp={setUp} setValue={workbench.setValue} isNarrow={isNarrow} />
+            {state.refusal === undefined ? null : (
+              <p className="bench-refusal attention" role="alert">
+                {state.refusal}
+              </p>
+            )}
+            <Band {...{ state, workbench, setUp, isNarrow, compared, take }} compare={setCompared} />
+          </div>
+        </OpeningContext>
+      ) : null}
+    </div>
+  );
+}
+
+function useOpening(): Opening {
+  const { open, letters } = useOpenNumber();
+  return useMemo(() => ({ open, letters }), [open, letters]);
+}
+
+interface DrawnProps {
+  readonly setUp: DrawnSetUp;
+  readonly setValue: Workbench['setValue'];
+  readonly isNarrow: boolean;
+}
+
+function Drawn({ setUp, setValue, isNarrow }: DrawnProps): ReactNode {
+  const { input, place, candidate } = setUp;
+  const drawing = drawingOf(candidate.method);
+  if (!drawing) return <p className="attention">{FILL_WORDS.notDrawn(candidate.method)}</p>;
+  const { unit_pct, unsure_pct } = candidate.prediction.spread;
+  return (
+    <>
+      <SetUpDrawing
+        {...{ setUp, drawing }}
+        isSplit={isNarrow}
+        beside={
+          isNarrow ? null : (
+            <PowderValues {...{ input, unit_pct, unsure_pct, setValue }} powder={place.context.material} />
+          )
+        }
+      />
+      <details className="bench-table">
+        <summary>{FILL_WORDS.asText}</summary>
+        <drawing.Table setUp={setUp} />
+      </details>
+    </>
+  );
+}
+
+/** Undo and redo by their usual keys, wherever nothing is being typed. */
+function undoKeys({ undo, redo }: Workbench): (event: KeyboardEvent) => void {
+  return (event) => {
+    const isTyping = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    const key = event.key.toLowerCase();
+    if (isTyping || !(event.ctrlKey || event.metaKey) || (key !== 'z' && key !== 'y')) return;
+    event.preventDefault();
+    if (key === 'y' || event.shiftKey) redo();
+    else undo();
+  };
+}

@@ -1,0 +1,114 @@
+import { memo, type KeyboardEvent, type ReactNode } from 'react';
+import type { Candidate, CandidateDetails, Design, SearchInput } from '@fillwright/engine/design';
+import { FILL_WORDS } from '@fillwright/words/en';
+import { quantityForReading } from '@fillwright/words/numbers';
+import { short } from '../../drawing/index.ts';
+import type { Workbench } from '../../state/index.ts';
+import { candidateRows, type CandidateRow } from './candidate-rows.ts';
+import { Rejections } from './rejections.tsx';
+import './candidates.css';
+
+interface CandidatesProps {
+  readonly input: SearchInput;
+  readonly design: Design;
+  readonly candidate: Candidate;
+  readonly sheet: CandidateDetails['sheet'];
+  readonly isSearching: boolean;
+  readonly compared: number | undefined;
+  readonly take: Workbench['take'];
+  readonly compare: (rank: number | undefined) => void;
+}
+
+const { candidateColumns: COLUMNS } = FILL_WORDS;
+const FIGURES = ['means', 'capsules', 'spread', 'free', 'force', 'change'] as const;
+
+/** The ranked set-ups, best first: switch between them (also by 1, 2, 3 …), compare, and see what decided. */
+export const Candidates = memo(function Candidates(props: CandidatesProps): ReactNode {
+  const { input, design, candidate, sheet, isSearching, take } = props;
+  const rows = candidateRows(design, { candidate, sheet });
+  const target = quantityForReading(design.target.fill_mg, 'mg', { decimals: 0 });
+  const { meanAction_pct, individualAction_pct } = input.brief.inProcess;
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const rank = Number(event.key);
+    if (event.ctrlKey || event.metaKey || event.altKey || !design.candidates.some((one) => one.rank === rank)) return;
+    event.preventDefault();
+    take(rank);
+  };
+  return (
+    <section className="candidates" aria-labelledby="candidates-title" onKeyDown={onKeyDown}>
+      <h2 id="candidates-title">{FILL_WORDS.candidates({ count: design.candidates.length, target })}</h2>
+      <div className="candidates-scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{COLUMNS.parts}</th>
+              {FIGURES.map((key) => (
+                <th key={key} scope="col" className="candidates-figure">
+                  {COLUMNS[key]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          {rows.map((row) => (
+            <Row key={row.rank ?? 0} {...props} row={row} />
+          ))}
+        </table>
+      </div>
+      <p className="quiet">
+        {isSearching ? `${FILL_WORDS.searching} ` : ''}
+        {FILL_WORDS.columnsAbout({ mean: short(meanAction_pct), single: short(individualAction_pct) })}{' '}
+        {design.behind.length > 0 ? FILL_WORDS.behind(design.behind.length) : ''}
+      </p>
+      <Rejections rejections={design.rejections} />
+    </section>
+  );
+});
+
+function Row({ row, take, compare, compared }: CandidatesProps & { readonly row: CandidateRow }): ReactNode {
+  const { rank, size, parts, settings, decided, isChosen } = row;
+  const isCompared = rank !== undefined && rank === compared;
+  return (
+    <tbody className={isChosen ? 'candidate candidate-chosen' : 'candidate'}>
+      <tr>
+        <th scope="row">
+          <button
+            type="button"
+            className="candidate-take"
+            aria-pressed={isChosen}
+            disabled={rank === undefined}
+            aria-label={
+              rank === undefined ? undefined : FILL_WORDS.candidateLabel({ rank, size, parts, pins: settings })
+            }
+            onClick={() => {
+              if (rank !== undefined) take(rank);
+            }}
+          >
+            <b>{rank ?? FILL_WORDS.asSet}</b> {FILL_WORDS.inSize(size)}, {parts} <span>{settings}</span>
+          </button>
+        </th>
+        {FIGURES.map((key) => (
+          <td key={key} className="candidates-figure">
+            {row[key]}
+          </td>
+        ))}
+      </tr>
+      <tr className="candidate-why">
+        <td colSpan={FIGURES.length + 1}>
+          <span className="quiet">{isCompared ? FILL_WORDS.comparing(rank) : decided}</span>
+          {rank === undefined || isChosen ? null : (
+            <button
+              type="button"
+              className="candidate-compare"
+              aria-pressed={isCompared}
+              onClick={() => {
+                compare(isCompared ? undefined : rank);
+              }}
+            >
+              {isCompared ? FILL_WORDS.stopComparing : FILL_WORDS.compare}
+            </button>
+          )}
+        </td>
+      </tr>
+    </tbody>
+  );
+}

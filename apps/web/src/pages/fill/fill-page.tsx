@@ -1,0 +1,9 @@
+import type { ReactNode } from 'react';
+import { useWorkbench, workbench } from '../../state/index.ts';
+import { Bench } from './bench.tsx';
+
+/** The bench of the product that is open. */
+export function FillPage(): ReactNode {
+  const state = useWorkbench((one) => one);
+  return <Bench state={state} workbench={workbench} />;
+}

@@ -1,0 +1,126 @@
+import { memo, useMemo, type ReactNode } from 'react';
+import type { Candidate, CandidateDetails, Correction, SearchInput } from '@fillwright/engine/design';
+import { adjusterName, CONSEQUENCE_WORDS, FILL_WORDS } from '@fillwright/words/en';
+import { fixed } from '../../drawing/index.ts';
+import { DecisionStrip } from './decision-strip.tsx';
+import { DecisionTable } from './decision-table.tsx';
+import { standardHeap } from './first-weights.ts';
+import { forecastView, type ForecastView } from './forecast-view.ts';
+import { bellPath, DOT, HEAP, heapPath } from './heap-path.ts';
+import './forecast.css';
+
+interface ForecastProps {
+  readonly input: SearchInput;
+  readonly candidate: Candidate;
+  readonly details: CandidateDetails;
+  readonly isPending: boolean;
+}
+
+/** The first weights as a decision: conclusion, one dot per capsule, and what to do with their mean. */
+export const Forecast = memo(function Forecast({ input, candidate, details, isPending }: ForecastProps): ReactNode {
+  const view = forecastView(input, { candidate, details });
+  const heap = useMemo(() => standardHeap(input.seed), [input.seed]);
+  const { low_mg, high_mg, tare_mg, firstCount } = view;
+  const gross = (net_mg: number): string => fixed(net_mg + (tare_mg ?? NaN), 0);
+  return (
+    <section className="forecast" aria-labelledby="forecast-title">
+      <h2 id="forecast-title" className={isPending ? 'forecast-title quiet' : 'forecast-title'}>
+        {FILL_WORDS.forecast({ n: firstCount, low: fixed(low_mg, 0), high: fixed(high_mg, 0) })}
+      </h2>
+      <p className="quiet">
+        {FILL_WORDS.forecastAbout}{' '}
+        {tare_mg === undefined ? '' : FILL_WORDS.forecastGross({ low: gross(low_mg), high: gross(high_mg) })}
+      </p>
+      <div className="forecast-picture">
+        <Heap view={view} heap={heap} />
+        <Limits view={view} />
+        <DecisionStrip view={view} expected={details.expected} isPending={isPending} />
+      </div>
+      <DecisionTable view={view} expected={details.expected} />
+      <p className="quiet">{FILL_WORDS.readHere}</p>
+      <Consequences details={details} />
+    </section>
+  );
+});
+
+const OUTLINE = { height: 64 };
+
+function Heap({ view, heap }: { readonly view: ForecastView; readonly heap: readonly number[] }): ReactNode {
+  const { axis, mean_mg, unit_mg, meanLow_mg, meanHigh_mg, outlines_mg } = view;
+  const sd = unit_mg / (axis.to_mg - axis.from_mg);
+  const x = (mass_mg: number): number => axis.at_frac(mass_mg) * HEAP.width;
+  const [left, right] = [x(meanLow_mg), x(meanHigh_mg)];
+  return (
+    <svg className="forecast-heap" viewBox={`0 0 ${HEAP.width} ${HEAP.height}`} role="img" aria-label={textOf(view)}>
+      <rect className="forecast-mean" x={left} width={right - left} y="20" height={HEAP.height - 20} />
+      {outlines_mg.map((middle_mg, i) => (
+        <path
+          key={i}
+          className="forecast-outline"
+          d={bellPath({ middle: axis.at_frac(middle_mg), sd, height: OUTLINE.height })}
+        />
+      ))}
+      <path
+        className="forecast-dots"
+        strokeWidth={DOT * 0.88}
+        d={heapPath(heap.map((z) => axis.at_frac(mean_mg + z * unit_mg)))}
+      />
+      {[view.singleLow_mg, view.singleHigh_mg].map((limit_mg) => (
+        <path key={limit_mg} className="forecast-single" d={`M${x(limit_mg)} 2V${HEAP.height}`} />
+      ))}
+      <path className="forecast-axis" d={`M0 ${HEAP.height}H${HEAP.width}`} />
+    </svg>
+  );
+}
+
+function textOf(view: ForecastView): string {
+  const shown = (mass_mg: number): string => fixed(mass_mg, 0);
+  const limits = FILL_WORDS.forecastLimits({
+    ...{ low: shown(view.singleLow_mg), high: shown(view.singleHigh_mg) },
+    ...{ meanLow: shown(view.meanLow_mg), meanHigh: shown(view.meanHigh_mg) },
+  });
+  return FILL_WORDS.forecastText({
+    ...{ mean: shown(view.mean_mg), low: shown(view.low_mg), high: shown(view.high_mg), limits },
+  });
+}
+
+/** Names of the limits over the picture. */
+function Limits({ view }: { readonly view: ForecastView }): ReactNode {
+  const left = (mass_mg: number): string => `${(100 * view.axis.at_frac(mass_mg)).toFixed(2)}%`;
+  const { singleLow_mg, singleHigh_mg, meanLow_mg, meanHigh_mg } = view;
+  return (
+    <div className="forecast-limits" aria-hidden="true">
+      <span className="forecast-limit-low" style={{ left: left(singleLow_mg) }}>
+        {FILL_WORDS.singleLow(fixed(singleLow_mg, 0))}
+      </span>
+      <span className="forecast-limit-mean" style={{ left: left((meanLow_mg + meanHigh_mg) / 2) }}>
+        {FILL_WORDS.meanLimits}
+      </span>
+      <span className="forecast-limit-high" style={{ left: left(singleHigh_mg) }}>
+        {FILL_WORDS.singleHigh(fixed(singleHigh_mg, 0))}
+      </span>
+    </div>
+  );
+}
+
+/** What turning as far as the sheet's example would bring. */
+function Consequences({ details }: { readonly details: CandidateDetails }): ReactNode {
+  const { under, over } = details.expected;
+  const sentences = [...consequencesOf(under, 'deeper'), ...consequencesOf(over, 'higher')];
+  return sentences.map((sentence) => (
+    <p key={sentence} className="quiet">
+      {sentence}
+    </p>
+  ));
+}
+
+function consequencesOf(correction: Correction | undefined, side: 'deeper' | 'higher'): readonly string[] {
+  if (!correction) return [];
+  const { adjuster, exampleStepCount, brings, isOutsideValidated } = correction;
+  const move = FILL_WORDS.correction({ side, adjuster: adjusterName(adjuster), steps: exampleStepCount });
+  const consequences = brings.map((code) => CONSEQUENCE_WORDS[code] ?? code).join(', ');
+  return [
+    ...(consequences === '' ? [] : [FILL_WORDS.brings(move, consequences)]),
+    ...(isOutsideValidated ? [FILL_WORDS.leavesValidated(move)] : []),
+  ];
+}

@@ -1,0 +1,35 @@
+import type { CandidateDetails } from '@fillwright/engine/design';
+
+/** A measurement and what would be left of the interval after it. */
+export interface Narrowing {
+  /** Code of the measurement; `words` names it. */
+  readonly by: string;
+  /** Half width of the central 90 % of the mean that would be left, mg. */
+  readonly half_mg: number;
+}
+
+/** Halving a standard deviation takes three quarters of its variance away. */
+const TAKEN = 0.75;
+/** Less than this share of the variance is not worth a line. */
+const LEAST_SHARE = 0.005;
+
+/** @returns half the width of the central 90 % of the mean before a trial, mg */
+export function halfWidth_mg({ low90_mg, high90_mg }: CandidateDetails['interval']): number {
+  return (high90_mg - low90_mg) / 2;
+}
+
+/**
+ * Measurements that would narrow the forecast, by how much: each halves every guess that it is named for (first order).
+ *
+ * @param interval - of the mean before a trial
+ * @returns the best first
+ */
+export function narrowings(interval: CandidateDetails['interval']): readonly Narrowing[] {
+  const shares = new Map<string, number>();
+  for (const { halvedBy, share_frac } of interval.shares)
+    if (halvedBy !== undefined) shares.set(halvedBy, (shares.get(halvedBy) ?? 0) + share_frac);
+  return [...shares]
+    .filter(([, share]) => share >= LEAST_SHARE)
+    .sort(([, a], [, b]) => b - a)
+    .map(([by, share]) => ({ by, half_mg: halfWidth_mg(interval) * Math.sqrt(Math.max(0, 1 - TAKEN * share)) }));
+}
