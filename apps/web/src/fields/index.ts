@@ -21,3 +21,4 @@ export {
   type WrittenQuantity,
   type WrittenSpread,
 } from './written-quantity.ts';
+export { useDraft, type DraftText } from './use-draft.ts';

@@ -26,6 +26,7 @@ export function TextField(props: TextFieldProps): ReactElement {
     className: 'field-input',
     autoComplete: 'off',
     value: draft.text,
+    'data-typing': draft.isDirty ? '' : undefined,
     onChange: (event: { target: { value: string } }): void => {
       draft.type(event.target.value);
     },

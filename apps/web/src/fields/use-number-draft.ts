@@ -22,6 +22,8 @@ interface InputProps {
   readonly autoComplete: 'off';
   readonly spellCheck: false;
   readonly value: string;
+  /** Text that is not handed on yet: the browser's own undo belongs to it. */
+  readonly 'data-typing'?: '';
   readonly onChange: (event: ChangeEvent<HTMLInputElement>) => void;
   readonly onBlur: () => void;
   readonly onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => void;
@@ -72,6 +74,7 @@ export function useNumberDraft(entry: NumberEntry): { readonly input: InputProps
   return {
     input: {
       ...{ type: 'text', inputMode: 'decimal', autoComplete: 'off', spellCheck: false, value: draft.text },
+      ...(draft.isDirty ? { 'data-typing': '' } : {}),
       onChange: (event) => {
         draft.type(event.target.value);
       },

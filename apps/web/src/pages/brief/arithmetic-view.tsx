@@ -1,0 +1,56 @@
+import { ARITHMETIC_WORDS } from '@fillwright/words/en';
+import { quantityForReading } from '@fillwright/words/numbers';
+import { useMemo, type ReactElement } from 'react';
+import { FieldFault } from '../../fields/index.ts';
+import { arithmeticOf, type ContentShare } from './arithmetic.ts';
+import { useBriefForm } from './form-context.ts';
+
+/** The arithmetic of the target as one would check it by hand, and a bar of what is in one capsule, to scale. */
+export function ArithmeticView(): ReactElement {
+  const { target } = useBriefForm().document;
+  const arithmetic = useMemo(() => target && arithmeticOf(target), [target]);
+  return (
+    <section className="arithmetic" aria-label={ARITHMETIC_WORDS.title}>
+      {!arithmetic && <p className="quiet">{ARITHMETIC_WORDS.untold}</p>}
+      {arithmetic && !arithmetic.ok && <FieldFault>{arithmetic.refusal}</FieldFault>}
+      {arithmetic?.ok && (
+        <>
+          <dl className="arithmetic-lines">
+            {arithmetic.lines.map(({ what, steps, result }) => (
+              <div className="arithmetic-line" key={what}>
+                <dt>{what}</dt>
+                <dd className="arithmetic-steps">{steps}</dd>
+                <dd className="arithmetic-result">{result}</dd>
+              </div>
+            ))}
+            <div className="arithmetic-line arithmetic-fill">
+              <dt>{ARITHMETIC_WORDS.target}</dt>
+              <dd className="arithmetic-result">{arithmetic.fill}</dd>
+            </div>
+          </dl>
+          {arithmetic.shares.length > 0 && <ContentBar shares={arithmetic.shares} />}
+        </>
+      )}
+    </section>
+  );
+}
+
+function ContentBar({ shares }: { shares: readonly ContentShare[] }): ReactElement {
+  return (
+    <div className="arithmetic-content">
+      <div className="arithmetic-bar" aria-hidden="true">
+        {shares.map(({ what, mass_mg }) => (
+          <span key={what} style={{ flexGrow: mass_mg }} />
+        ))}
+      </div>
+      <ul className="arithmetic-shares" aria-label={ARITHMETIC_WORDS.bar}>
+        {shares.map(({ what, mass_mg }) => (
+          <li key={what}>
+            <span className="arithmetic-sign" aria-hidden="true" />
+            {what} {quantityForReading(mass_mg, 'mg', { decimals: 1 })}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

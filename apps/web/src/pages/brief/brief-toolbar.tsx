@@ -1,0 +1,55 @@
+import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
+import type { ReactElement, ReactNode } from 'react';
+import { useWorkbench, workbench, type SaveState } from '../../state/index.ts';
+import { ExamplesMenu } from './examples-menu.tsx';
+import { FileActions } from './file-actions.tsx';
+import { saveWords } from './save-words.ts';
+import type { OpenBrief } from './use-open-brief.ts';
+
+interface ToolbarProps {
+  readonly id: string;
+  readonly text: string;
+  readonly save: SaveState;
+  readonly open: OpenBrief;
+  readonly children: ReactNode;
+}
+
+/** Ways to see the brief, what is kept of it, and what can be done with its text. */
+export function BriefToolbar({ id, text, save, open, children }: ToolbarProps): ReactElement {
+  const canUndo = useWorkbench((state) => state.canUndo);
+  const canRedo = useWorkbench((state) => state.canRedo);
+  const isUnsure = save.kind === 'offline' || save.kind === 'conflict';
+  return (
+    <div className="brief-toolbar no-print">
+      {children}
+      <p className={isUnsure ? 'brief-save attention' : 'brief-save quiet'}>
+        {isUnsure && <span aria-hidden="true">▲ </span>}
+        {saveWords(save)}
+      </p>
+      <div className="brief-ways">
+        <button
+          type="button"
+          disabled={!canUndo}
+          title={BRIEF_PAGE_WORDS.undoKeys}
+          onClick={() => {
+            workbench.undo();
+          }}
+        >
+          {BRIEF_PAGE_WORDS.undo}
+        </button>
+        <button
+          type="button"
+          disabled={!canRedo}
+          title={BRIEF_PAGE_WORDS.redoKeys}
+          onClick={() => {
+            workbench.redo();
+          }}
+        >
+          {BRIEF_PAGE_WORDS.redo}
+        </button>
+        <FileActions id={id} text={text} onFile={open.file} />
+        <ExamplesMenu onExample={open.example} />
+      </div>
+    </div>
+  );
+}

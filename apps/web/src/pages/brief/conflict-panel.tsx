@@ -1,0 +1,37 @@
+import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
+import type { ReactElement } from 'react';
+import { workbench, type SaveState } from '../../state/index.ts';
+import { ComparedTexts } from '../../briefs/index.ts';
+
+/** Two people changed the brief: both texts, and the person chooses. */
+export function ConflictPanel({ save }: { save: Extract<SaveState, { kind: 'conflict' }> }): ReactElement {
+  const words = BRIEF_PAGE_WORDS.conflict;
+  const { version, by, text } = save.current;
+  return (
+    <section className="conflict" role="alert" aria-labelledby="conflict-title">
+      <h2 id="conflict-title" className="brief-section-title attention">
+        <span aria-hidden="true">▲</span> {words.title(version, by)}
+      </h2>
+      <p>{words.body}</p>
+      <ComparedTexts left={{ title: words.theirs(version), text }} right={{ title: words.yours, text: save.yours }} />
+      <div className="brief-ways">
+        <button
+          type="button"
+          onClick={() => {
+            workbench.resolve('mine');
+          }}
+        >
+          {words.takeMine}
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            workbench.resolve('theirs');
+          }}
+        >
+          {words.takeTheirs(version)}
+        </button>
+      </div>
+    </section>
+  );
+}

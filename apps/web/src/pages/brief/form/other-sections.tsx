@@ -1,0 +1,105 @@
+import type { ValuePath } from '@fillwright/contract/files';
+import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
+import type { ReactElement } from 'react';
+import { ChoiceField, FieldFault } from '../../../fields/index.ts';
+import { useField } from '../form-context.ts';
+import { choicesOf, ChoiceAt, NumberAt, QuantityAt, TextAt } from './fields-at.tsx';
+import { FormSection } from './form-section.tsx';
+import { ListAt } from './list-at.tsx';
+
+const TESTS = choicesOf(BRIEF_PAGE_WORDS.tests);
+const USES = choicesOf(BRIEF_PAGE_WORDS.uses);
+const FILLERS = [
+  { value: 'generic', text: BRIEF_PAGE_WORDS.generic },
+  { value: 'own', text: BRIEF_PAGE_WORDS.ownFiller },
+];
+
+export function ProductSection({ number }: { number: number }): ReactElement {
+  return (
+    <FormSection {...{ id: 'product', number, title: BRIEF_PAGE_WORDS.sections.product }}>
+      <TextAt at={['product', 'code']} />
+      <TextAt at={['product', 'name']} />
+      <ListAt
+        at={['cautions']}
+        itemName={BRIEF_PAGE_WORDS.caution}
+        addName={BRIEF_PAGE_WORDS.aCaution}
+        blank={() => ''}
+        item={(at) => <TextAt at={at} label={BRIEF_PAGE_WORDS.cautionLabel} help="" isLong />}
+      />
+    </FormSection>
+  );
+}
+
+export function FillerSection({ number }: { number: number }): ReactElement {
+  const { field, raw, set } = useField(['filler']);
+  const isOwn = typeof raw === 'string' && raw !== 'generic';
+  return (
+    <FormSection {...{ id: 'filler', number, title: BRIEF_PAGE_WORDS.sections.filler }}>
+      <ChoiceField
+        {...field}
+        id={isOwn ? `${field.id}-kind` : field.id}
+        fault={isOwn ? undefined : field.fault}
+        choices={FILLERS}
+        value={raw === undefined ? undefined : isOwn ? 'own' : 'generic'}
+        onCommit={(to) => {
+          set(to === 'own' ? BRIEF_PAGE_WORDS.newFiller : to);
+        }}
+      />
+      {isOwn && <TextAt at={['filler']} label={BRIEF_PAGE_WORDS.fillerFile} help={BRIEF_PAGE_WORDS.fillerFileHelp} />}
+      <RangeFields at={['validated', 'pinDepth']} step={0.1} />
+      <RangeFields at={['validated', 'discHeight']} step={0.5} />
+    </FormSection>
+  );
+}
+
+function RangeFields({ at, step }: { at: ValuePath; step: number }): ReactElement {
+  const { field } = useField(at);
+  return (
+    <fieldset className="list-field" id={field.id} tabIndex={-1}>
+      <legend className="list-field-label">
+        {field.label}, {BRIEF_PAGE_WORDS.validated}
+      </legend>
+      {field.fault !== undefined && <FieldFault>{field.fault}</FieldFault>}
+      <NumberAt at={[...at, 'min_mm']} step={step} />
+      <NumberAt at={[...at, 'max_mm']} step={step} />
+    </fieldset>
+  );
+}
+
+export function TestsSection({ number }: { number: number }): ReactElement {
+  const { field } = useField(['inProcess']);
+  return (
+    <FormSection {...{ id: 'tests', number, title: BRIEF_PAGE_WORDS.sections.tests, help: field.help }}>
+      <div id={field.id} tabIndex={-1}>
+        {field.fault !== undefined && <FieldFault>{field.fault}</FieldFault>}
+      </div>
+      <NumberAt at={['inProcess', 'sampleCount']} step={1} />
+      <NumberAt at={['inProcess', 'meanAction_pct']} step={0.5} />
+      <NumberAt at={['inProcess', 'individualAction_pct']} step={0.5} />
+      <NumberAt at={['inProcess', 'individualAlert_pct']} step={0.5} />
+      <ListAt
+        at={['route']}
+        itemName={BRIEF_PAGE_WORDS.test}
+        addName={BRIEF_PAGE_WORDS.aTest}
+        blank={() => ({})}
+        item={(at) => (
+          <>
+            <ChoiceAt at={[...at, 'test']} choices={TESTS} />
+            <ChoiceAt at={[...at, 'use']} choices={USES} />
+          </>
+        )}
+      />
+    </FormSection>
+  );
+}
+
+export function RecordSection({ number }: { number: number }): ReactElement {
+  const { field } = useField(['record']);
+  return (
+    <FormSection {...{ id: 'record', number, title: BRIEF_PAGE_WORDS.sections.record, help: field.help }}>
+      <QuantityAt at={['record', 'unit_pct']} step={0.1} />
+      <QuantityAt at={['record', 'betweenTimes_pct']} step={0.1} />
+      <NumberAt at={['record', 'setUpSampleCount']} step={1} />
+    </FormSection>
+  );
+}

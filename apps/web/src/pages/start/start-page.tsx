@@ -1,0 +1,50 @@
+import { START_WORDS } from '@fillwright/words/en';
+import type { ReactElement } from 'react';
+import { problemText, useDropFile } from '../../briefs/index.ts';
+import { ProductList } from './product-list.tsx';
+import './start-page.css';
+import { useBegin } from './use-begin.ts';
+import { useProducts } from './use-products.ts';
+import { WaysToBegin } from './ways-to-begin.tsx';
+import { WaysDrawing } from './ways-drawing.tsx';
+
+/** What is in the store, and three ways to begin; an empty store greets. */
+export function StartPage(): ReactElement {
+  const { products, again } = useProducts();
+  const begin = useBegin();
+  const { isOver, ...drop } = useDropFile(begin.file);
+  const isEmpty = products.kind === 'there' && products.list.length === 0;
+  return (
+    <main className="start" data-over={isOver ? '' : undefined} aria-busy={begin.isBusy} {...drop}>
+      {isEmpty ? (
+        <header className="start-greeting">
+          <div>
+            <h1 className="start-title">{START_WORDS.titleEmpty}</h1>
+            <p className="start-lead">{START_WORDS.lead}</p>
+          </div>
+          <WaysDrawing />
+        </header>
+      ) : (
+        <h1 className="start-title">{START_WORDS.title}</h1>
+      )}
+      {begin.problem !== undefined && (
+        <p className="start-problem attention" role="alert">
+          <span aria-hidden="true">▲</span> {begin.problem}
+        </p>
+      )}
+      {products.kind === 'asking' && <p className="quiet">{START_WORDS.loading}</p>}
+      {products.kind === 'trouble' && (
+        <p className="start-problem attention" role="alert">
+          <span aria-hidden="true">▲</span> {problemText(products.error)}{' '}
+          <button type="button" onClick={again}>
+            {START_WORDS.tryAgain}
+          </button>
+        </p>
+      )}
+      {products.kind === 'there' && products.list.length > 0 && <ProductList list={products.list} />}
+      {products.kind !== 'asking' && (
+        <WaysToBegin begin={begin} title={isEmpty ? START_WORDS.ways : START_WORDS.waysMore} />
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,56 @@
+import type { DocumentVersionHead } from '@fillwright/contract/documents';
+import { useCallback, useEffect, useState } from 'react';
+import { listDocuments, newestVersion } from '../../state/documents-client.ts';
+import type { ProductLine } from './product-line.ts';
+
+/** A product of the store; its line follows once its text is read. */
+export interface Product {
+  readonly head: DocumentVersionHead;
+  readonly line?: ProductLine;
+}
+
+export type Products =
+  | { readonly kind: 'asking' }
+  | { readonly kind: 'there'; readonly list: readonly Product[] }
+  | { readonly kind: 'trouble'; readonly error: unknown };
+
+/** As many texts are read for their first words; the others are listed by their id. */
+const MOST_LINES = 60;
+
+/** The products of the store, newest first. */
+export function useProducts(): { readonly products: Products; readonly again: () => void } {
+  const [products, setProducts] = useState<Products>({ kind: 'asking' });
+  const [turn, setTurn] = useState(0);
+  useEffect(() => {
+    let isOver = false;
+    const set = (next: Products): void => {
+      if (!isOver) setProducts(next);
+    };
+    readProducts(set).catch((error: unknown) => {
+      set({ kind: 'trouble', error });
+    });
+    return () => {
+      isOver = true;
+    };
+  }, [turn]);
+  const again = useCallback(() => {
+    setProducts({ kind: 'asking' });
+    setTurn((one) => one + 1);
+  }, []);
+  return { products, again };
+}
+
+async function readProducts(set: (products: Products) => void): Promise<void> {
+  const heads = [...(await listDocuments('brief'))].sort((a, b) => b.at.localeCompare(a.at));
+  set({ kind: 'there', list: heads.map((head) => ({ head })) });
+  if (heads.length === 0) return;
+  const { productLine } = await import('./product-line.ts');
+  const list = await Promise.all(
+    heads.map(async (head, index): Promise<Product> => {
+      if (index >= MOST_LINES) return { head };
+      const found = await newestVersion('brief', head.id).catch(() => undefined);
+      return found ? { head: found, line: productLine(found.text) } : { head };
+    }),
+  );
+  set({ kind: 'there', list });
+}

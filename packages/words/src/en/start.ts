@@ -1,0 +1,31 @@
+/** The start page: products in the store, and three ways to begin. */
+export const START_WORDS = {
+  title: 'Products',
+  titleEmpty: 'From label claim to the settings of a capsule filler',
+  lead: 'Say what must be in each capsule, and see in a drawing to scale how the filler has to stand, what the first capsules will weigh, and what to do at each mean.',
+  ways: 'Three ways to begin',
+  waysMore: 'Begin another',
+  demo: 'Design the demo product',
+  demoNote:
+    'Alder 200, invented: 200 mg in a size 0 shell, filled by disc. Everything can be changed, nothing can be broken.',
+  open: 'Open a brief file',
+  openNote: 'A *.brief.yaml from your disk. Or drop it here.',
+  empty: 'Begin an empty brief',
+  emptyNote: 'A template whose comments say what is asked and how to measure it.',
+  examples: 'More examples',
+  examplesNote: 'Invented products; each opens as a product of its own.',
+  loading: 'Looking into the store …',
+  mustHold: 'must hold',
+  of: 'of',
+  in: 'in',
+  sizes: (sizes: string): string => `size ${sizes}`,
+  kept: (of: { version: number; status: 'draft' | 'saved'; at: string; by: string }): string =>
+    `version ${of.version}, ${of.status}, kept ${of.at} by ${of.by}`,
+  brief: 'Brief',
+  fill: 'Fill',
+  silent: 'The server does not answer. Start it again with npm start; what was typed is kept in this browser.',
+  refused: (what: string): string => `The server refused: ${what}`,
+  tryAgain: 'Try again',
+  notRead: 'its text cannot be read as it stands',
+  toFill: (name: string): string => `Fill ${name}`,
+} as const;
