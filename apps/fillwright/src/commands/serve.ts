@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { SERVE_WORDS, USAGE } from '@fillwright/words/en';
 import type { App } from '../http/app.ts';
-import { buildApp } from '../http/build-app.ts';
+import type { buildApp } from '../http/build-app.ts';
 import { refuse } from '../refuse.ts';
 import { serveSettings, type ServeSettings } from '../serve-settings.ts';
 import type { Streams } from '../streams.ts';
@@ -32,11 +32,13 @@ export async function run(args: readonly string[], streams: Streams): Promise<nu
   }
   if ('wrong' in settings) return refuse(streams, ...settings.wrong);
   const signal = untilSignal();
+  // Loaded while the thread of the store starts: either takes about half a second.
+  const loading = import('../http/build-app.ts');
   const store = await opened(streams);
   if (!store) return 3;
   try {
     if (settings.isDemo && (await addDemo(store, now().toISOString()))) streams.out(SERVE_WORDS.demoAdded);
-    return await serve({ settings, streams, store, signal });
+    return await serve({ settings, streams, store, signal, build: (await loading).buildApp });
   } finally {
     await store.close();
   }
@@ -58,10 +60,11 @@ interface Serving {
   readonly streams: Streams;
   readonly store: Store;
   readonly signal: Promise<void>;
+  readonly build: typeof buildApp;
 }
 
-async function serve({ settings, streams, store, signal }: Serving): Promise<number> {
-  const app = await buildApp({
+async function serve({ settings, streams, store, signal, build }: Serving): Promise<number> {
+  const app = await build({
     store,
     now,
     version: version(),
