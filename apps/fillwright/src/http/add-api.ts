@@ -2,7 +2,7 @@ import rateLimit from '@fastify/rate-limit';
 import swagger from '@fastify/swagger';
 import { jsonSchemaTransform } from 'fastify-type-provider-zod';
 import type { App } from './app.ts';
-import type { AppParts } from './build-app.ts';
+import type { AppParts } from './app-parts.ts';
 import { onlyUsedSchemas } from './only-used-schemas.ts';
 import { ProblemError } from './problem-error.ts';
 import { documentVersionsRoute } from './routes/document-versions.ts';

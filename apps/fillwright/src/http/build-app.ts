@@ -1,8 +1,8 @@
 import helmet from '@fastify/helmet';
 import Fastify, { type FastifyReply, type FastifyRequest } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
-import type { Store } from '../usecases/open-documents.ts';
 import { addApi } from './add-api.ts';
+import type { AppParts } from './app-parts.ts';
 import type { App } from './app.ts';
 import { inputCompiler } from './input-compiler.ts';
 import { logLine } from './log-line.ts';
@@ -17,23 +17,6 @@ import { addWebApp } from './add-web-app.ts';
 const LONGEST_BODY_bytes = 300 * 1024;
 /** Longest wait for a whole request. */
 const PATIENCE_ms = 30_000;
-
-/** What the server stands on; time, store and log come in from outside. */
-export interface AppParts {
-  readonly store: Store;
-  readonly now: () => Date;
-  readonly version: string;
-  /** Names under which browsers reach it besides `localhost` and its addresses. */
-  readonly names: readonly string[];
-  /** Requests that one address may make to the interface in a minute. */
-  readonly mostRequests_per_min: number;
-  /** Folder of the built pages. */
-  readonly webFolder: string;
-  /** Takes one line for each request. */
-  readonly onRequest?: (line: string) => void;
-  /** Takes what nobody foresaw, with the id under which it was answered; the answer itself says nothing of it. */
-  readonly onUnforeseen: (id: string, error: unknown) => void;
-}
 
 /**
  * The server: interface under `/api/`, pages under everything else. It listens nowhere yet.

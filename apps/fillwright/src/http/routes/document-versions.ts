@@ -2,7 +2,7 @@ import { versionHeadSchema } from '@fillwright/contract/documents';
 import { z } from 'zod';
 import { documentHistory } from '../../usecases/document-history.ts';
 import type { App } from '../app.ts';
-import type { AppParts } from '../build-app.ts';
+import type { AppParts } from '../app-parts.ts';
 import { PROBLEM_ANSWERS } from '../problem-answers.ts';
 import { ProblemError } from '../problem-error.ts';
 import { documentParameters } from './document-parameters.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { App } from '../app.ts';
-import type { AppParts } from '../build-app.ts';
+import type { AppParts } from '../app-parts.ts';
 import { PROBLEM_ANSWERS } from '../problem-answers.ts';
 
 const healthSchema = z.strictObject({ program: z.literal('fillwright'), version: z.string() });

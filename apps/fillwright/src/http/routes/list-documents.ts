@@ -2,7 +2,7 @@ import { versionHeadSchema } from '@fillwright/contract/documents';
 import { z } from 'zod';
 import { listDocuments } from '../../usecases/list-documents.ts';
 import type { App } from '../app.ts';
-import type { AppParts } from '../build-app.ts';
+import type { AppParts } from '../app-parts.ts';
 import { PROBLEM_ANSWERS } from '../problem-answers.ts';
 import { kindParameters } from './document-parameters.ts';
 

@@ -1,7 +1,7 @@
 import { versionSchema } from '@fillwright/contract/documents';
 import { readVersion } from '../../usecases/read-version.ts';
 import type { App } from '../app.ts';
-import type { AppParts } from '../build-app.ts';
+import type { AppParts } from '../app-parts.ts';
 import { PROBLEM_ANSWERS } from '../problem-answers.ts';
 import { ProblemError } from '../problem-error.ts';
 import { versionParameters } from './document-parameters.ts';

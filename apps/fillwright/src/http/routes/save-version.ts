@@ -2,7 +2,7 @@ import { newVersionSchema, versionSchema } from '@fillwright/contract/documents'
 import { SAVE_WORDS } from '@fillwright/words/en';
 import { saveVersion } from '../../usecases/save-version.ts';
 import type { App } from '../app.ts';
-import type { AppParts } from '../build-app.ts';
+import type { AppParts } from '../app-parts.ts';
 import { PROBLEM_ANSWERS } from '../problem-answers.ts';
 import { ProblemError } from '../problem-error.ts';
 import { documentParameters } from './document-parameters.ts';
