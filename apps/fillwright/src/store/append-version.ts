@@ -1,4 +1,5 @@
 import type { DocumentVersion, NewVersion } from '@fillwright/contract/documents';
+import { beginChain } from './begin-chain.ts';
 import type { Chain } from './chain.ts';
 import type { Db } from './db.ts';
 import { insertVersion } from './insert-version.ts';
@@ -48,12 +49,12 @@ export async function appendVersion(store: Store, chain: Chain, sent: SentVersio
 }
 
 /** Whoever holds the row of the head is alone with the chain. False when the chain is not begun and must be. */
-async function lockHead(tx: Tx, { site, kind, id }: Chain, basedOn: number): Promise<boolean> {
+async function lockHead(tx: Tx, chain: Chain, basedOn: number): Promise<boolean> {
   const lock = 'select 1 from fillwright.head where site = $1 and kind = $2 and id = $3 for update';
-  const key = [site, kind, id];
+  const key = [chain.site, chain.kind, chain.id];
   if ((await tx.query(lock, key)).length > 0) return true;
   if (basedOn !== 0) return false;
-  await tx.query(`insert into fillwright.head values ($1, $2, $3, 0, '') on conflict do nothing`, key);
+  await beginChain(tx, chain);
   await tx.query(lock, key);
   return true;
 }
@@ -90,8 +91,5 @@ async function insert(tx: Tx, { chain, sent, current }: Link): Promise<DocumentV
   const previous = current?.sha256 ?? null;
   const sha256 = versionHash({ site, kind, id, version, status, text, previous, by, at, reason });
   await insertVersion(tx, { site, kind, id, version, status, text, sha256, previous, by, at, reason });
-  await tx.query('update fillwright.head set version = $4, sha256 = $5 where site = $1 and kind = $2 and id = $3', [
-    ...[site, kind, id, version, sha256],
-  ]);
   return { kind, id, version, status, text, sha256, previous, by, at, reason };
 }

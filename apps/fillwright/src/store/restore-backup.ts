@@ -1,3 +1,4 @@
+import { beginChain } from './begin-chain.ts';
 import type { Audit } from './finding.ts';
 import type { HeadNote } from './heads-log.ts';
 import { insertVersion } from './insert-version.ts';
@@ -24,14 +25,12 @@ export async function restoreBackup(store: Store, file: string): Promise<Audit> 
     if (versionCount > 0) throw new StoreError('not-empty', { place: store.place, versionCount });
     notes.length = 0;
     const read = await readBackup(file, async (stored) => {
-      await insertVersion(tx, stored);
       const { site, kind, id, version, sha256 } = stored;
+      if (version === 1) await beginChain(tx, { site, kind, id });
+      await insertVersion(tx, stored);
       notes.push({ site, kind, id, version, sha256 });
     });
     if (read.verdict !== 'pass') throw new StoreError('backup-unreadable', { file, why: 'it changed meanwhile' });
-    const heads = new Map(notes.map((note) => [`${note.site}/${note.kind}/${note.id}`, note]));
-    for (const { site, kind, id, version, sha256 } of heads.values())
-      await tx.query('insert into fillwright.head values ($1, $2, $3, $4, $5)', [site, kind, id, version, sha256]);
   });
   await store.headsLog.append(notes);
   return before;

@@ -1,0 +1,207 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { ENGINES, startEngine, type Engine } from '../../fixtures/engine.ts';
+import { appendVersion, type SentVersion } from './append-version.ts';
+import type { Chain } from './chain.ts';
+import { oneVersion } from './one-version.ts';
+import { openStore } from './open-store.ts';
+import type { Store } from './store.ts';
+import { verifyChains } from './verify-chains.ts';
+import { versionHash } from './version-hash.ts';
+
+const AT = '2026-03-02T08:00:00.000Z';
+let count = 0;
+
+function newChain(): Chain {
+  return { site: 'here', kind: 'brief', id: `product-${++count}` };
+}
+
+function draft(basedOn: number, text = `text ${basedOn + 1}`): SentVersion {
+  return { basedOn, status: 'draft', text, by: 'ada', at: AT };
+}
+
+async function begun(store: Store, versionCount: number): Promise<Chain> {
+  const chain = newChain();
+  for (let basedOn = 0; basedOn < versionCount; basedOn++) {
+    const appended = await appendVersion(store, chain, draft(basedOn));
+    expect(appended.outcome).toBe('kept');
+  }
+  return chain;
+}
+
+describe.each(ENGINES)('verifyChains, %s', (name) => {
+  let engine: Engine;
+  beforeAll(async () => {
+    engine = await startEngine(name);
+  });
+  afterAll(() => engine.stop());
+  const ownStore = async (): Promise<Store> => {
+    const own = await openStore(await engine.fresh());
+    onTestFinished(own.close);
+    return own;
+  };
+
+  /** As whoever owns the database can: with the triggers off. */
+  async function tampered(statement: string): Promise<{ codes: string[]; findings: unknown }> {
+    const own = await ownStore();
+    await appendVersion(own, { site: 'here', kind: 'brief', id: 'other' }, draft(0));
+    for (let basedOn = 0; basedOn < 5; basedOn++)
+      await appendVersion(own, { site: 'here', kind: 'brief', id: 'alder' }, draft(basedOn));
+    expect(await verifyChains(own)).toEqual({ verdict: 'pass', versionCount: 6, chainCount: 2, findings: [] });
+    for (const each of [
+      'alter table fillwright.document disable trigger all',
+      'alter table fillwright.head disable trigger all',
+      ...statement.split(';'),
+    ])
+      await own.db.query(each);
+    const { verdict, findings } = await verifyChains(own);
+    expect(verdict).toBe('fail');
+    expect(new Set(findings.map(({ document }) => document))).toEqual(new Set(['here/brief/alder']));
+    return { codes: findings.map(({ code }) => code), findings };
+  }
+  const ALDER = `where id = 'alder'`;
+  const HASH = `encode(sha256('x'), 'hex')`;
+
+  test.each([
+    [
+      'a text changed',
+      `update fillwright.document set text = 'other' ${ALDER} and version = 3`,
+      { code: 'changed', facts: { version: 3 } },
+    ],
+    [
+      'a name changed',
+      `update fillwright.document set by = 'eve' ${ALDER} and version = 1`,
+      { code: 'changed', facts: { version: 1 } },
+    ],
+    [
+      'a time changed',
+      `update fillwright.document set at = '2026-03-01T08:00:00.000Z' ${ALDER} and version = 5`,
+      { code: 'changed', facts: { version: 5 } },
+    ],
+    [
+      'one in the middle removed',
+      `delete from fillwright.document ${ALDER} and version = 3`,
+      { code: 'missing', facts: { from: 3, to: 3 } },
+    ],
+    [
+      'the first ones removed',
+      `delete from fillwright.document ${ALDER} and version <= 2`,
+      { code: 'missing', facts: { from: 1, to: 2 } },
+    ],
+    [
+      'the last ones removed',
+      `delete from fillwright.document ${ALDER} and version >= 4`,
+      { code: 'missing', facts: { from: 4, to: 5 } },
+    ],
+    [
+      'the last one removed, and its head set back',
+      `delete from fillwright.document ${ALDER} and version = 5; update fillwright.head set version = 4,
+       sha256 = (select sha256 from fillwright.document ${ALDER} and version = 4) ${ALDER}`,
+      { code: 'missing', facts: { from: 5, to: 5 } },
+    ],
+    ['a head removed', `delete from fillwright.head ${ALDER}`, { code: 'head-missing', facts: { version: 5 } }],
+    [
+      'a head changed',
+      `update fillwright.head set sha256 = ${HASH} ${ALDER}`,
+      { code: 'head-differs', facts: { version: 5 } },
+    ],
+    [
+      'a status out of order',
+      `alter table fillwright.document drop constraint document_status_check;
+      update fillwright.document set status = 'final' ${ALDER} and version = 2`,
+      { code: 'unreadable', facts: { version: 2 } },
+    ],
+  ])('golden: the audit finds %s, and which', async (_, statement, finding) => {
+    const { findings } = await tampered(statement);
+    expect(findings).toContainEqual({
+      document: 'here/brief/alder',
+      ...finding,
+      facts: expect.objectContaining(finding.facts) as object,
+    });
+  });
+
+  test('golden: the audit finds a whole document that was removed', async () => {
+    const { findings } = await tampered(
+      `delete from fillwright.document ${ALDER}; delete from fillwright.head ${ALDER}`,
+    );
+    expect(findings).toHaveLength(5);
+    expect(findings).toContainEqual({ code: 'missing', document: 'here/brief/alder', facts: { from: 5, to: 5 } });
+  });
+
+  test('golden: the audit finds two versions that were exchanged, and which', async () => {
+    const { findings } = await tampered(
+      [2, 4, 99]
+        .map(
+          (version, i) =>
+            `update fillwright.document set version = ${[99, 2, 4][i] ?? 0} ${ALDER} and version = ${version}`,
+        )
+        .join(';'),
+    );
+    for (const facts of [
+      { version: 2, was: 4 },
+      { version: 4, was: 2 },
+    ])
+      expect(findings).toContainEqual({ code: 'exchanged', document: 'here/brief/alder', facts });
+  });
+
+  test('golden: the audit finds a chain that was computed anew from a changed version on', async () => {
+    const own = await ownStore();
+    const chain = await begun(own, 4);
+    await own.db.query('alter table fillwright.document disable trigger all');
+    await own.db.query('alter table fillwright.head disable trigger all');
+    let previous = (await oneVersion(own, chain, 1))?.sha256 ?? '';
+    for (const version of [2, 3, 4]) {
+      const kept = await oneVersion(own, chain, version);
+      if (!kept) throw new Error('not there');
+      const forged = { ...kept, text: version === 2 ? 'forged' : kept.text, previous, site: 'here' };
+      previous = versionHash(forged);
+      await own.db.query(
+        'update fillwright.document set text = $1, previous = $2, sha256 = $3 where id = $4 and version = $5',
+        [forged.text, forged.previous, previous, chain.id, version],
+      );
+    }
+    await own.db.query('update fillwright.head set sha256 = $1 where id = $2', [previous, chain.id]);
+    const { verdict, findings } = await verifyChains(own);
+    expect(verdict).toBe('fail');
+    expect(findings.map(({ code, facts }) => [code, facts['version']])).toEqual([
+      ['list-differs', 2],
+      ['list-differs', 3],
+      ['list-differs', 4],
+    ]);
+  });
+
+  test('limit: an empty store cannot be told, nor one whose list of heads cannot be read', async () => {
+    const own = await engine.fresh();
+    const first = await openStore(own);
+    expect(await verifyChains(first)).toEqual({
+      ...{ verdict: 'cannot-tell', versionCount: 0, chainCount: 0 },
+      findings: [{ code: 'no-versions', facts: {} }],
+    });
+    await begun(first, 1);
+    await first.close();
+    const list = join(own.dataFolder, 'heads.log');
+    writeFileSync(list, `${readFileSync(list, 'utf8')}nonsense\n`);
+    const second = await openStore(own);
+    onTestFinished(second.close);
+    expect(await verifyChains(second)).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [{ code: 'list-garbled', facts: { line: 3 } }],
+    });
+  });
+
+  test('golden: a last line of the list that was cut off is taken away, and all goes on', async () => {
+    const own = await engine.fresh();
+    const first = await openStore(own);
+    const chain = await begun(first, 1);
+    await first.close();
+    const list = join(own.dataFolder, 'heads.log');
+    const whole = readFileSync(list, 'utf8');
+    writeFileSync(list, `${whole}here brief pro`);
+    const second = await openStore(own);
+    onTestFinished(second.close);
+    expect((await appendVersion(second, chain, draft(1))).outcome).toBe('kept');
+    expect(readFileSync(list, 'utf8').startsWith(whole)).toBe(true);
+    expect(await verifyChains(second)).toMatchObject({ verdict: 'pass', versionCount: 2 });
+  });
+});
