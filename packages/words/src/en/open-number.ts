@@ -1,6 +1,5 @@
-import type { Quantity } from '@fillwright/engine/quantity';
 import { plainNumber } from '#numbers';
-import { BASIS_WORDS, HALVED_BY_WORDS } from './design.ts';
+import { HALVED_BY_WORDS } from './design.ts';
 
 const CAUSES: Readonly<Record<string, string>> = {
   stroke: 'feed density, common to a stroke',
@@ -59,6 +58,7 @@ const WORD_OF_END = { low: 'lower', high: 'upper' } as const;
 const ORIGINS = {
   part: (number: string): string => `part ${number}, by the inventory`,
   setAtMachine: 'set at the machine',
+  setWithPlay: 'set at the machine, half the play of its thread counts',
   law: 'packing that the law was fitted from',
   filler: (name: string): string => name,
   zeroCheck: (date: string | undefined): string => (date === undefined ? 'last zero check' : `zero check ${date}`),
@@ -67,7 +67,6 @@ const ORIGINS = {
   shellLot: (lot: string | undefined): string => (lot === undefined ? 'shells weighed' : `shells weighed, lot ${lot}`),
   dossier: 'the brief',
   lot: 'assay of the lot, in the brief',
-  basis: (basis: Quantity['basis']): string => BASIS_WORDS[basis],
 } as const;
 
 /** What to know where the page shows something else than an entry computes. */
@@ -93,12 +92,15 @@ export const OPEN_NUMBER_WORDS = {
   titles: TITLES,
   origins: ORIGINS,
   remarks: REMARKS,
-  label: 'The number that is open',
-  close: 'Close, Esc',
+  close: 'Close',
+  closeByEscape: 'Close, Esc',
   back: 'Back, Esc',
-  nineInTen: (low: string, high: string): string => `${low} to ${high}, 9 times in 10`,
+  nineInTen: (range: string): string => `${range}, 9 times in 10`,
   pending: 'interval follows',
-  unknownEntry: 'The catalogue has no entry for this number.',
+  unknownEntry: (entry: string): string =>
+    entry === ''
+      ? 'The catalogue has no entry for this number.'
+      : `The catalogue has no entry "${entry}" for this number.`,
   refused: (why: string): string => `The catalogue refuses these inputs: ${why}`,
   differs: (page: string): string =>
     `The page shows ${page}: recomputed here it differs. Do not use this number before that is cleared up.`,
@@ -110,16 +112,22 @@ export const OPEN_NUMBER_WORDS = {
     origin: 'where it comes from',
     share: 'share of width',
   },
-  opens: 'computed, opens',
+  opens: 'opens',
+  computedOpens: 'computed, opens',
+  otherInputs: (count: number): string =>
+    count === 1 ? '1 more input decides which equation holds' : `${count} more inputs decide which equation holds`,
   measured: ({ n, method, date, isAssumed }: { n: number; method: string; date: string; isAssumed: boolean }): string =>
-    [n === 1 ? 'once' : `${n} times`, method, date, isAssumed ? 'its spread is that of the method' : '']
+    [n === 1 ? 'once' : `${n} times`, method, date, isAssumed ? 'spread of the method' : '']
       .filter((text) => text !== '')
       .join(', '),
   calibrated: (from: string): string => `from ${from}`,
   halvedBy: (code: string): string => EXTRA_HALVED_BY[code] ?? HALVED_BY_WORDS[code] ?? code,
   guessHalved: (how: string): string => `to halve it, ${how}`,
   noShare: 'none',
-  restsTitle: 'What it rests on',
+  smallShare: 'under 1\u202F%',
+  asThere: 'as there',
+  entry: 'entry',
+  wholeEquation: 'the whole equation',
   holds: 'holds',
   rests: 'rests on',
   checked: 'checked',
@@ -128,14 +136,17 @@ export const OPEN_NUMBER_WORDS = {
   outputs: 'also gives',
   usedBy: 'Used by',
   usedByNothing: 'No other number of the page uses it.',
+  whichChecks: 'which ones',
+  checksNotLoaded: 'the check values did not arrive; the server does not answer',
   checking: 'check values are being recomputed',
   noChecks: 'no check value yet',
   checks: ({ passed, all }: { passed: number; all: number }): string =>
     passed === all
       ? `${all} check ${all === 1 ? 'value' : 'values'} recomputed here, ${all === 1 ? 'it agrees' : 'all agree'}`
       : `${all} check values recomputed here, ${all - passed} NOT passed`,
-  checkRow: ({ expected, got }: { expected: string; got: string }): string => `${expected} expected, ${got} got`,
-  narrowed: ({ how, to, unit }: { how: string; to: string; unit: string }): string => `${how}: to ±${to} ${unit}`,
+  checkRow: (of: { verdict: string; id: string; expected: string; got: string }): string =>
+    `${of.verdict}: ${of.id}; ${of.expected} expected, ${of.got} got`,
+  narrowed: ({ how, to }: { how: string; to: string }): string => `${how}: to ±${to}`,
   measureMore: (what: string): string => `measure ${what} four times as often`,
   moreChecks: (count: number): string => `and ${count} more`,
   yes: 'yes',

@@ -7,3 +7,6 @@ export type {
   NumberReferences,
 } from './number-reference.ts';
 export { useOpenNumber, type OpenNumber } from './open-number-context.ts';
+export { OpenNumberPanel, usePanelAhead } from './lazy-panel.tsx';
+export { OpenNumberProvider } from './open-number-provider.tsx';
+export { numberReferences } from './references/number-references.ts';

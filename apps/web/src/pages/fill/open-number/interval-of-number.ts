@@ -34,6 +34,11 @@ export function intervalOfNumber(key: NumberKey, facts: PageFacts): NumberInterv
   return { low90: interval.low90_mg, high90: interval.high90_mg, sd: interval.sd_mg, shares: interval.shares };
 }
 
+/** @returns whether the parameters move a number, so that it has an interval */
+export function hasInterval(key: NumberKey | undefined): key is NumberKey {
+  return key !== undefined && readerOf(key) !== undefined;
+}
+
 /** Numbers of a prediction by key; what is measured or given does not move with the parameters. */
 function readerOf(key: NumberKey): ((prediction: Prediction) => number) | undefined {
   const [name, number] = key.split(':');

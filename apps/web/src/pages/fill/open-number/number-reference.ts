@@ -33,6 +33,10 @@ export type NumberKey =
 export interface InputOrigin {
   /** What is known of it, with its basis; left out where a value is simply given. */
   readonly quantity?: Quantity;
+  /** The quantity is that of another number, from which this one was solved: its interval is not this one's. */
+  readonly isSolved?: true;
+  /** What it rests on where no quantity says it. */
+  readonly basis?: Quantity['basis'];
   /** Key of the uncertain parameter behind it: its share of the width stands there. */
   readonly parameter?: string;
   /** Another number of the page that it is; opens that one. */
@@ -63,6 +67,8 @@ export interface NumberReference {
   /** Where the page shows something else than the entry computes, what that is. */
   readonly remark?: string;
   readonly origins?: Readonly<Record<string, InputOrigin>>;
+  /** Other numbers of the page that it is made from and that are no inputs of the entry. */
+  readonly from?: readonly NumberKey[];
   /** Values of letters of the equation that are no inputs, as `symbolText` spells them. */
   readonly letters?: Readonly<Record<string, number>>;
 }

@@ -4,8 +4,8 @@ import type { Letter, NumberKey, NumberReference } from './number-reference.ts';
 /** Which number stands open, and how to open another. */
 export interface OpenNumber {
   /** The number that is open; left out when none is. */
-  readonly current?: NumberReference;
-  /** How many steps back there are, the open one included. */
+  readonly current?: NumberKey | NumberReference;
+  /** How many steps back there are until it closes; 0 when nothing is open. */
   readonly depth: number;
   /** Opens a number in place, on top of the one that is open; by key it follows the levers. */
   readonly open: (what: NumberKey | NumberReference) => void;
@@ -17,15 +17,15 @@ export interface OpenNumber {
   readonly letters: readonly Letter[];
 }
 
-const CLOSED: OpenNumber = {
-  depth: 0,
-  open: () => undefined,
-  back: () => undefined,
-  close: () => undefined,
-  letters: [],
-};
+const nothing = (): undefined => undefined;
 
-export const OpenNumberContext = createContext<OpenNumber>(CLOSED);
+export const OpenNumberContext = createContext<OpenNumber>({
+  ...{ depth: 0, letters: [] },
+  ...{ open: nothing, back: nothing, close: nothing },
+});
+
+/** Lets the panel, which knows the equation, hand its letters to the drawing. */
+export const LettersContext = createContext<(letters: readonly Letter[]) => void>(nothing);
 
 /** The number that stands open on this page; outside of a provider nothing opens. */
 export function useOpenNumber(): OpenNumber {

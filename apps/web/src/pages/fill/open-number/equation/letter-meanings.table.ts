@@ -10,7 +10,7 @@ const of = (key: string, place?: LetterPlace): LetterMeaning => (place === undef
 
 /**
  * Letters of the equations that the bench opens, spelt as `symbolText` does. The catalogue explains its letters by the
- * titles of the fields; here they are tied to them. Letters of the station model: `disc-equations.ts`.
+ * titles of the fields; here they are tied to them. `k` is the station; lines of the station model: `disc-equation.ts`.
  */
 export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, LetterMeaning>>>> = {
   'brief.substance-mass': {
@@ -40,11 +40,17 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
     ...{ r_c: of('capInnerRadius_mm', 'cap-radius'), h: of('capHeadroom_mm', 'cap-headroom') },
     ...{ L: of('bodyLength_mm', 'body-length'), t: of('bodyWall_mm') },
   },
+  'dosing.disc-stations': {
+    ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), H: of('discHeight_mm'), p_k: of('depths_mm') },
+    ...{ f: of('refill_ratio'), c_k: of('captured_mg'), a: of('a_frac'), b: of('b_per_MPa') },
+    ...{ ρ_i: of('initialDensity_g_per_mL'), F_0: of('preload_N'), k_s: of('rate_N_per_mm') },
+  },
   'dosing.disc-recurrence': {
-    ...{ ρ_0: of('feedDensity_g_per_mL', 'feed-density'), H: of('discHeight_mm', 'disc-height') },
+    ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), H: of('discHeight_mm'), p_k: of('depths_mm') },
+    f: of('refills_ratio'),
   },
   'dosing.disc-pin-gain': {
-    ...{ ρ_0: of('feedDensity_g_per_mL', 'feed-density'), f: of('refill_ratio', 'refill') },
+    ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), f: of('refill_ratio') },
   },
   'dosing.tamp-pressure': {
     ...{ P: of('pressures_MPa'), F: of('forces_N', 'force'), D: of('boreDiameter_mm', 'bore-diameter') },

@@ -3,6 +3,7 @@ import { plainNumber } from '@fillwright/words/numbers';
 import { equationLines, type EquationLine } from '../latex/equation-lines.ts';
 import { numbersPutIn, type PrintedLetters } from '../latex/numbers-put-in.ts';
 import { parseLatex } from '../latex/parse-latex.ts';
+import { symbolsIn } from '../latex/symbols-in.ts';
 import type { Letter, NumberReference } from '../number-reference.ts';
 import { discEquation } from './disc-equation.ts';
 import { LETTER_MEANINGS } from './letter-meanings.table.ts';
@@ -11,6 +12,8 @@ import { LETTER_MEANINGS } from './letter-meanings.table.ts';
 export interface ShownEquation {
   readonly lines: readonly { readonly letters: EquationLine; readonly numbers: EquationLine | undefined }[];
   readonly inDrawing: readonly Letter[];
+  /** Every letter of it, spelt as `symbolText` does. */
+  readonly symbols: ReadonlySet<string>;
 }
 
 /** An equation that was chosen for one number: other lines than the catalogue's, with all their values. */
@@ -20,7 +23,7 @@ export interface ChosenEquation {
   readonly inDrawing: readonly Letter[];
 }
 
-const DIGITS = { upToSignificantDigits: 5 } as const;
+const DIGITS = { upToSignificantDigits: 4 } as const;
 
 /**
  * The equation of a number, and below each line the same with the numbers put in.
@@ -38,14 +41,16 @@ export function shownEquation(
   const chosen = discEquation(reference, outputs);
   const latex = chosen?.latex ?? entry.equation;
   const printed = chosen ? printedValues(chosen.values) : printedLetters(reference, outputs);
-  const lettered = equationLines(parseLatex(latex));
-  const numbered = equationLines(numbersPutIn(parseLatex(latex), printed));
+  const equation = parseLatex(latex);
+  const lettered = equationLines(equation);
+  const numbered = equationLines(numbersPutIn(equation, printed));
   return {
     lines: lettered.map((letters, i) => {
       const numbers = numbered[i];
       return { letters, numbers: JSON.stringify(numbers) === JSON.stringify(letters) ? undefined : numbers };
     }),
     inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference),
+    symbols: symbolsIn(equation),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { StationTrace } from '@fillwright/engine/dosing';
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
-import type { NumberKey, NumberReference } from '../number-reference.ts';
+import type { InputOrigin, NumberKey, NumberReference } from '../number-reference.ts';
 import { discRunInputs, type DiscRunInputs } from './disc-run-inputs.ts';
 import type { PageFacts } from './page-facts.ts';
 import { scaleReferences } from './scale-references.ts';
@@ -28,11 +28,13 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
   const { details } = facts;
   const { station, set_mm, reached_mm, regime, mass_mg, force_N, pressure_MPa } = trace;
   const words = OPEN_NUMBER_WORDS.titles;
-  const common = { ...ofStations(run), station, item: station - 1 };
+  const common = { ...ofStations(ownDepth(facts, run, trace)), station, item: station - 1 };
+  const from = station === 1 ? {} : { from: [`mass:${station - 1}`] as const };
   const mass: NumberReference = run.isKawakita
-    ? { ...common, output: 'masses_mg', title: words.mass(station), value: mass_mg }
+    ? { ...common, ...from, output: 'masses_mg', title: words.mass(station), value: mass_mg }
     : {
         ...byRecurrence(run, isGeometric(facts, station)),
+        ...from,
         station,
         item: station,
         title: words.mass(station),
@@ -59,10 +61,15 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
   };
   return [
     ...found,
-    [`reached:${station}`, { ...common, output: 'reached_mm', title: words.reached(station), value: reached_mm }],
+    [
+      `reached:${station}`,
+      { ...common, ...from, output: 'reached_mm', title: words.reached(station), value: reached_mm },
+    ],
     [
       `force:${station}`,
-      regime === 'on-stop' ? { ...common, output: 'forces_N', title: words.force(station), value: force_N } : bySpring,
+      regime === 'on-stop'
+        ? { ...common, ...from, output: 'forces_N', title: words.force(station), value: force_N }
+        : bySpring,
     ],
     [
       `pressure:${station}`,
@@ -75,6 +82,18 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
     ],
     ...(gain && regime === 'on-stop' ? [gainReference(run, { station, ...gain })] : []),
   ];
+}
+
+/** The depth of this station's own pin: its scale, and what its setting may be off. */
+function ownDepth({ parameters }: PageFacts, run: DiscRunInputs, { station, adjuster }: StationTrace): DiscRunInputs {
+  const parameter = adjuster.replace('Depth', 'Offset');
+  const prior = parameters.find(({ key }) => key === parameter)?.prior;
+  const depths_mm: InputOrigin = {
+    words: OPEN_NUMBER_WORDS.origins.setWithPlay,
+    number: `scale:${station}`,
+    ...(prior ? { parameter, quantity: prior } : {}),
+  };
+  return { ...run, origins: { ...run.origins, depths_mm } };
 }
 
 function ofStations({
@@ -160,6 +179,7 @@ function slugReferences({ candidate, place }: PageFacts, run: DiscRunInputs): re
       'density',
       {
         ...(isRefilled ? whole : { ...whole, entry: '' }),
+        ...(last ? { from: [`mass:${last.station}`] as const } : {}),
         ...{ output: 'slugDensity_g_per_mL', title: words.density, unit: 'g/mL', value: prediction.density_g_per_mL },
       },
     ],

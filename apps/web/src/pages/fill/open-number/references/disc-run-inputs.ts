@@ -78,7 +78,7 @@ function known({ parameters }: PageFacts, key: string): InputOrigin {
 function bOrigin(facts: PageFacts): InputOrigin {
   const given = known(facts, 'b_per_MPa');
   if (given.quantity) return given;
-  return { ...known(facts, 'pairDensity_g_per_mL'), words: OPEN_NUMBER_WORDS.origins.fromPair };
+  return { ...known(facts, 'pairDensity_g_per_mL'), isSolved: true, words: OPEN_NUMBER_WORDS.origins.fromPair };
 }
 
 /** Kawakita's constants as the prediction took them; a law of another form has none. */

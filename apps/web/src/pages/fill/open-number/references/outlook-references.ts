@@ -32,7 +32,7 @@ function setUpReferences({ candidate, details, input }: PageFacts): readonly Nam
   const stroke_pct2 = components.reduce((sum, c) => sum + (c.sharedBy === 'stroke' ? c.sd_pct * c.sd_pct : 0), 0);
   const { origins, titles } = OPEN_NUMBER_WORDS;
   const dossier: InputOrigin = { words: origins.dossier };
-  const unit: InputOrigin = { number: 'spread', words: origins.basis(basis) };
+  const unit: InputOrigin = { number: 'spread', basis };
   const sampleCount = details?.card?.sampleCount ?? brief.inProcess.sampleCount ?? GUESSED.sampleCount;
   const common = {
     entry: 'design.after-set-up',
@@ -46,7 +46,7 @@ function setUpReferences({ candidate, details, input }: PageFacts): readonly Nam
     },
     origins: {
       ...{ unit_pct: unit, unitSd_pct: unit, strokeShare_frac: unit },
-      ...{ betweenTimes_pct: { quantity: times }, betweenTimesSd_pct: { quantity: times } },
+      ...{ betweenTimes_pct: { quantity: times }, betweenTimesSd_pct: { quantity: times, isSolved: true as const } },
       ...{ sampleCount: dossier, boreCount: { words: origins.filler(filler.name) } },
       ...{ meanAction_pct: dossier, individualAction_pct: dossier },
     },

@@ -1,0 +1,24 @@
+import { lazy, Suspense, useEffect, type ReactNode } from 'react';
+
+const load = async () => ({ default: (await import('./open-number-panel.tsx')).OpenNumberPanel });
+const Panel = lazy(load);
+const AFTER_ms = 1500;
+
+/** The panel with the whole catalogue behind it, loaded apart from the page. */
+export function OpenNumberPanel(): ReactNode {
+  return (
+    <Suspense fallback={null}>
+      <Panel />
+    </Suspense>
+  );
+}
+
+/** Fetches the panel when the page has come to rest, so that the first number opens at once. */
+export function usePanelAhead(): void {
+  useEffect(() => {
+    const timer = setTimeout(() => void load(), AFTER_ms);
+    return () => {
+      clearTimeout(timer);
+    };
+  }, []);
+}

@@ -1,0 +1,42 @@
+import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
+import type { ReactNode } from 'react';
+import type { NumberKey, NumberReference, NumberReferences } from './number-reference.ts';
+import { useOpenNumber } from './open-number-context.ts';
+import { openedNumber } from './opened-number.ts';
+
+interface UsedByProps {
+  readonly of: NumberKey | undefined;
+  readonly references: NumberReferences;
+}
+
+/** The other numbers of the page that are made from this one. */
+export function UsedBy({ of, references }: UsedByProps): ReactNode {
+  const { open } = useOpenNumber();
+  if (of === undefined) return null;
+  const users = Object.values(references).flatMap((reference) => (reference && uses(reference, of) ? [reference] : []));
+  if (users.length === 0) return <p className="quiet">{OPEN_NUMBER_WORDS.usedByNothing}</p>;
+  return (
+    <p>
+      {OPEN_NUMBER_WORDS.usedBy}
+      {users.map((reference, i) => (
+        <span key={reference.key}>
+          {i === 0 ? ' ' : ', '}
+          <button
+            type="button"
+            className="number"
+            onClick={() => {
+              open(reference.key ?? reference);
+            }}
+          >
+            {openedNumber(reference).text} {reference.title}
+          </button>
+        </span>
+      ))}
+      .
+    </p>
+  );
+}
+
+function uses({ from = [], origins = {} }: NumberReference, key: NumberKey): boolean {
+  return from.includes(key) || Object.values(origins).some(({ number }) => number === key);
+}
