@@ -18,12 +18,12 @@ export interface ChoiceFieldProps extends FieldProps {
 
 /** One of a few words. What is no choice is shown too, so that it can be seen and corrected. */
 export function ChoiceField(props: ChoiceFieldProps): ReactElement {
-  const { label, help, value, choices, fault, nothing, isOptional = false } = props;
+  const { label, help, value, choices, fault, nothing, isOptional = false, isStacked = false } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const isKnown = value === undefined || choices.some((choice) => choice.value === value);
   return (
-    <FieldFrame id={id} label={label} help={help} fault={fault} isOptional={isOptional}>
+    <FieldFrame id={id} label={label} help={help} fault={fault} isOptional={isOptional} isStacked={isStacked}>
       <select
         className="field-input field-choice"
         value={value ?? ''}

@@ -13,6 +13,8 @@ export interface FieldProps {
   /** What is wrong with the value, as one sentence. */
   readonly fault?: string | undefined;
   readonly isOptional?: boolean;
+  /** Label above the control, help only while it has the focus: for fields in one line. */
+  readonly isStacked?: boolean;
 }
 
 interface FrameProps extends Omit<FieldProps, 'id' | 'fault'> {
@@ -22,6 +24,8 @@ interface FrameProps extends Omit<FieldProps, 'id' | 'fault'> {
   readonly isCompact?: boolean;
   /** The control itself. */
   readonly children: ReactNode;
+  /** Behind the help: where the value comes from. */
+  readonly about?: string | undefined;
   /** Beside the unit: the source mark. */
   readonly aside?: ReactNode;
   /** Under everything: what opens. */
@@ -30,10 +34,11 @@ interface FrameProps extends Omit<FieldProps, 'id' | 'fault'> {
 
 /** Label, control, unit, one sentence of help, and what is wrong; the control refers to them by `describedBy`. */
 export function FieldFrame(props: FrameProps): ReactElement {
-  const { id, label, help, fault, unit = '1', isOptional, isCompact = false } = props;
+  const { id, label, help, fault, about, unit = '1', isOptional, isCompact = false } = props;
   const text = unitText(unit);
+  const layout = isCompact ? 'compact' : props.isStacked === true ? 'stacked' : 'row';
   return (
-    <div className={isCompact ? 'field field--compact' : 'field'} data-faulty={fault === undefined ? undefined : ''}>
+    <div className={`field field--${layout}`} data-faulty={fault === undefined ? undefined : ''}>
       <label className="field-label" id={`${id}-label`} htmlFor={id}>
         {label}
         {isOptional === true && !isCompact && <span className="field-optional"> {FIELD_WORDS.optional}</span>}
@@ -47,14 +52,21 @@ export function FieldFrame(props: FrameProps): ReactElement {
         )}
         {props.aside}
       </div>
-      {help !== '' && (
-        <p className={isCompact ? 'field-help hidden-text' : 'field-help'} id={`${id}-help`}>
-          {help}
-        </p>
-      )}
+      <FieldHelp {...{ id, help, about, isCompact }} />
       {fault !== undefined && <FieldFault id={`${id}-fault`}>{fault}</FieldFault>}
       {props.below}
     </div>
+  );
+}
+
+function FieldHelp(of: Pick<FrameProps, 'id' | 'help' | 'about' | 'isCompact'>): ReactElement | undefined {
+  const { id, help, about, isCompact = false } = of;
+  if (help === '') return undefined;
+  return (
+    <p className={isCompact ? 'field-help hidden-text' : 'field-help'} id={`${id}-help`}>
+      {help}
+      {about !== undefined && <span className="field-about"> {about}.</span>}
+    </p>
   );
 }
 

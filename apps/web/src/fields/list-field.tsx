@@ -18,11 +18,13 @@ export interface ListFieldProps {
   readonly onAdd: () => void;
   readonly onRemove: (index: number) => void;
   readonly mostCount?: number;
+  /** Items of one field: no heading of their own. */
+  readonly isPlain?: boolean;
 }
 
 /** A list of items with their fields: substances, shells, tests. Focus follows what was added or removed. */
 export function ListField(props: ListFieldProps): ReactElement {
-  const { label, help, fault, count, mostCount = Infinity } = props;
+  const { label, help, fault, count, mostCount = Infinity, isPlain = false } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const whole = useRef<HTMLFieldSetElement>(null);
@@ -41,20 +43,21 @@ export function ListField(props: ListFieldProps): ReactElement {
       {fault !== undefined && <FieldFault>{fault}</FieldFault>}
       {Array.from({ length: count }, (_, index) => (
         <section className="list-field-item" key={index} aria-label={props.itemName(index)}>
-          <div className="list-field-head">
-            <span>{props.itemName(index)}</span>
-            <button
-              type="button"
-              aria-label={FIELD_WORDS.remove(props.itemName(index))}
-              onClick={() => {
-                asked.current = 'remove';
-                props.onRemove(index);
-              }}
-            >
-              {FIELD_WORDS.removeShort}
-            </button>
+          <div className="list-field-fields">
+            {!isPlain && <h3 className="list-field-name">{props.itemName(index)}</h3>}
+            {props.item(index)}
           </div>
-          {props.item(index)}
+          <button
+            type="button"
+            className="list-field-remove"
+            aria-label={FIELD_WORDS.remove(props.itemName(index))}
+            onClick={() => {
+              asked.current = 'remove';
+              props.onRemove(index);
+            }}
+          >
+            {FIELD_WORDS.removeShort}
+          </button>
         </section>
       ))}
       {count < mostCount && (

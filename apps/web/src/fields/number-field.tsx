@@ -18,7 +18,7 @@ export interface NumberFieldProps extends FieldProps, NumberKind {
 
 /** A number without a spread: a claim, a limit, a count. */
 export function NumberField(props: NumberFieldProps): ReactElement {
-  const { label, help, unit, range, isWhole = false, isOptional = false } = props;
+  const { label, help, unit, range, isWhole = false, isOptional = false, isStacked = false } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { input, sentence } = useNumberDraft({
@@ -27,7 +27,15 @@ export function NumberField(props: NumberFieldProps): ReactElement {
   });
   const fault = sentence ?? props.fault;
   return (
-    <FieldFrame id={id} label={label} unit={unit} help={help} fault={fault} isOptional={isOptional}>
+    <FieldFrame
+      id={id}
+      label={label}
+      unit={unit}
+      help={help}
+      fault={fault}
+      isOptional={isOptional}
+      isStacked={isStacked}
+    >
       <input
         className="field-input field-number"
         placeholder={props.placeholder}

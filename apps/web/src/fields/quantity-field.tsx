@@ -51,14 +51,13 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
       className="quantity-field-source"
       aria-expanded={isOpen}
       aria-controls={`${id}-details`}
-      aria-label={`${FIELD_WORDS.marks[kind]}: ${about}. ${FIELD_WORDS.open(label)}`}
+      aria-label={`${FIELD_WORDS.marks[kind]}. ${FIELD_WORDS.open(label)}`}
       title={isCompact ? about : undefined}
       onClick={() => {
         setOpen(!isOpen);
       }}
     >
       <SourceMark kind={kind} isBare={isCompact} />
-      {!isCompact && <span className="quantity-field-about">{about}</span>}
     </button>
   );
   const below = (
@@ -67,7 +66,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
     </div>
   );
   return (
-    <FieldFrame {...{ id, label, unit, help, fault, isCompact, aside, below }} isOptional={canBeGuess}>
+    <FieldFrame {...{ id, label, unit, help, fault, about, isCompact, aside, below }} isOptional={canBeGuess}>
       <input
         className="field-input field-number"
         placeholder={guess && plainNumber(guess.mean, { upToSignificantDigits: 3 })}

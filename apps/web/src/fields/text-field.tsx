@@ -12,7 +12,7 @@ export interface TextFieldProps extends FieldProps {
 
 /** A short text. Enter or leaving the field hands it on, Esc gives back what was there. */
 export function TextField(props: TextFieldProps): ReactElement {
-  const { label, help, value, fault, isOptional = false, isLong = false } = props;
+  const { label, help, value, fault, isOptional = false, isStacked = false, isLong = false } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const draft = useDraft(value ?? '');
@@ -43,7 +43,7 @@ export function TextField(props: TextFieldProps): ReactElement {
     ...describedBy({ id, help, fault }),
   };
   return (
-    <FieldFrame id={id} label={label} help={help} fault={fault} isOptional={isOptional}>
+    <FieldFrame id={id} label={label} help={help} fault={fault} isOptional={isOptional} isStacked={isStacked}>
       {isLong ? <textarea rows={2} {...control} /> : <input type="text" {...control} />}
     </FieldFrame>
   );

@@ -178,16 +178,16 @@ export const BRIEF_FIELD_WORDS = {
   inProcess: { label: 'In-process limits', help: 'The dossier’s limits of the net mass, in % of the target.' },
   'inProcess.sampleCount': { label: 'Capsules per sample', help: 'Left out, it is 20, a guess.' },
   'inProcess.meanAction_pct': {
-    label: 'Mean of a sample, action ±',
-    help: 'Beyond it something has to be done about the mean.',
+    label: 'Action limit of the mean',
+    help: '± % of the target, for the mean of a sample.',
   },
   'inProcess.individualAction_pct': {
-    label: 'Single capsule, action ±',
-    help: 'Beyond it something has to be done about a capsule.',
+    label: 'Action limit of one',
+    help: '± % of the target, for a single capsule.',
   },
   'inProcess.individualAlert_pct': {
-    label: 'Single capsule, alert ±',
-    help: 'Has to come before the action limit; left out, it is two thirds of it.',
+    label: 'Alert limit of one',
+    help: '± % of the target, before the action limit; left out, it is two thirds of it.',
   },
   route: {
     label: 'Tests that the dossier names',

@@ -1,5 +1,5 @@
 import { BRIEF_FIELD_WORDS } from './brief-fields.ts';
-import { TARGET_WORDS, TEST_WORDS } from './design.ts';
+import { TEST_WORDS } from './design.ts';
 
 /** The page of the brief. */
 export const BRIEF_PAGE_WORDS = {
@@ -15,7 +15,7 @@ export const BRIEF_PAGE_WORDS = {
     tests: 'Limits and tests',
     record: 'The machine’s own record',
   },
-  part: 'part',
+  index: 'Sections of the form',
   caution: (n: number): string => `caution ${n}`,
   substance: (n: number): string => `substance ${n}`,
   shell: (n: number): string => `shell ${n}`,
@@ -26,31 +26,32 @@ export const BRIEF_PAGE_WORDS = {
   aTest: 'a test',
   anOverage: 'Give an overage',
   noOverage: 'No overage',
-  cautionLabel: 'Caution',
+  cautionLabel: (n: number): string => `Caution ${n}`,
   validated: 'validated range',
+  from: 'From',
+  to: 'To',
   ownSize: 'another size, with a file of own figures',
   ownSizeValue: 'own',
   newFiller: './ours.filler.yaml',
   newSubstance: (n: number): string => `substance ${n}`,
   mass: {
-    mean: { label: 'Mean', help: 'Of the empty shells of this lot.' },
-    sd: { label: 'Standard deviation', help: 'Of the single shells.' },
-    n: { label: 'Shells weighed', help: 'One by one.' },
+    mean: { label: 'Mean of empty shells', help: 'Of this lot; left out, the table’s usual mass counts, a guess.' },
+    sd: { label: 'Standard deviation', help: 'Of the single shells: it blurs every gross weight.' },
+    n: { label: 'Shells weighed', help: 'One by one; 50 are asked for.' },
   },
   moreOfPowder: 'What most floors do not measure',
-  rules: TARGET_WORDS,
-  rulesMean: {
-    'fixed-fill': 'the fill stays, the content follows the lot',
-    'follows-assay': 'the content stays, the fill follows the lot',
-    'fixed-total': 'the total stays, the diluent follows the lot',
+  rules: {
+    'fixed-fill': 'the fill stays, the content follows',
+    'follows-assay': 'the content stays, the fill follows',
+    'fixed-total': 'the total stays, the diluent follows',
   },
   doses: { powder: 'powder' },
   laws: {
     guess: 'not measured, so a guess',
-    'one-pair-by-force': 'one slug pressed with a known force in a die of the bore',
+    'one-pair-by-force': 'one slug pressed with a known force',
     'one-pair': 'one pair of pressure and density',
-    kawakita: 'Kawakita, from slugs of several forces',
-    walker: 'Walker, from slugs of several forces',
+    kawakita: 'Kawakita, slugs of several forces',
+    walker: 'Walker, slugs of several forces',
   },
   tests: TEST_WORDS,
   uses: { release: 'release', 'in-process': 'in process' },

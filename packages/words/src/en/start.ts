@@ -3,6 +3,7 @@ export const START_WORDS = {
   title: 'Products',
   titleEmpty: 'From label claim to the settings of a capsule filler',
   lead: 'Say what must be in each capsule, and see in a drawing to scale how the filler has to stand, what the first capsules will weigh, and what to do at each mean.',
+  aProduct: 'A product',
   ways: 'Three ways to begin',
   waysMore: 'Begin another',
   demo: 'Design the demo product',

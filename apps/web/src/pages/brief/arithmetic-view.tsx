@@ -16,17 +16,13 @@ export function ArithmeticView(): ReactElement {
       {arithmetic?.ok && (
         <>
           <dl className="arithmetic-lines">
-            {arithmetic.lines.map(({ what, steps, result }) => (
-              <div className="arithmetic-line" key={what}>
+            {[arithmetic.fill, ...arithmetic.lines].map(({ what, steps, result }, index) => (
+              <div className={index === 0 ? 'arithmetic-line arithmetic-fill' : 'arithmetic-line'} key={what}>
                 <dt>{what}</dt>
                 <dd className="arithmetic-steps">{steps}</dd>
                 <dd className="arithmetic-result">{result}</dd>
               </div>
             ))}
-            <div className="arithmetic-line arithmetic-fill">
-              <dt>{ARITHMETIC_WORDS.target}</dt>
-              <dd className="arithmetic-result">{arithmetic.fill}</dd>
-            </div>
           </dl>
           {arithmetic.shares.length > 0 && <ContentBar shares={arithmetic.shares} />}
         </>
@@ -39,14 +35,14 @@ function ContentBar({ shares }: { shares: readonly ContentShare[] }): ReactEleme
   return (
     <div className="arithmetic-content">
       <div className="arithmetic-bar" aria-hidden="true">
-        {shares.map(({ what, mass_mg }) => (
-          <span key={what} style={{ flexGrow: mass_mg }} />
+        {shares.map(({ what, mass_mg, kind }) => (
+          <span key={what} data-kind={kind} style={{ flexGrow: mass_mg }} />
         ))}
       </div>
       <ul className="arithmetic-shares" aria-label={ARITHMETIC_WORDS.bar}>
-        {shares.map(({ what, mass_mg }) => (
+        {shares.map(({ what, mass_mg, kind }) => (
           <li key={what}>
-            <span className="arithmetic-sign" aria-hidden="true" />
+            <span className="arithmetic-sign" data-kind={kind} aria-hidden="true" />
             {what} {quantityForReading(mass_mg, 'mg', { decimals: 1 })}
           </li>
         ))}

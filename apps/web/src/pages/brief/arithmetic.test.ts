@@ -5,7 +5,9 @@ const plain = (text: string): string => text.replaceAll('\u202f', ' ');
 const told = (rule: Parameters<typeof arithmeticOf>[0]): readonly string[] => {
   const arithmetic = arithmeticOf(rule);
   if (!arithmetic.ok) return [arithmetic.refusal];
-  return arithmetic.lines.map(({ what, steps, result }) => plain(`${what}: ${steps} = ${result}`));
+  return [arithmetic.fill, ...arithmetic.lines].map(({ what, steps, result }) =>
+    plain(`${what}: ${steps} = ${result}`),
+  );
 };
 
 describe('arithmeticOf', () => {
@@ -14,6 +16,7 @@ describe('arithmeticOf', () => {
       { name: 'alder base', claim_mg: 200, saltFactor_ratio: 1.12, assayAnhydrous_pct: 99.2, water_pct: 1.5 },
     ];
     expect(told({ rule: 'fixed-total', total_mg: 430, substances })).toEqual([
+      'Target fill: figure of the dossier = 430.0 mg',
       'alder base, as delivered: 200 mg × 1.12 ÷ (99.2 % × (1 − 1.5 %)) = 229.2 mg',
       'diluent: 430 mg − 229.2 mg = 200.8 mg',
     ]);

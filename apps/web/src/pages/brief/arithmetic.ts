@@ -20,13 +20,17 @@ export interface ArithmeticLine {
 export interface ContentShare {
   readonly what: string;
   readonly mass_mg: number;
+  /** What makes up the fill is hatched. */
+  readonly kind: 'substance' | 'rest';
 }
 
 /** The arithmetic of a target in steps, or why it cannot be done. */
 export type Arithmetic =
   | {
       readonly ok: true;
-      readonly fill: string;
+      /** The target itself. */
+      readonly fill: ArithmeticLine;
+      /** What follows from it. */
       readonly lines: readonly ArithmeticLine[];
       readonly shares: readonly ContentShare[];
     }
@@ -42,22 +46,22 @@ export type Arithmetic =
 export function arithmeticOf(rule: TargetRule): Arithmetic {
   try {
     const target = targetFill(rule);
-    const lines = [...linesOf(rule, target), ...rule.substances.flatMap((one, i) => contentLines(one, target, i))];
-    return { ok: true, fill: mg(target.fill_mg), lines, shares: sharesOf(rule, target) };
+    const fill = { what: ARITHMETIC_WORDS.target, steps: fillSteps(rule), result: mg(target.fill_mg) };
+    const lines =
+      rule.rule === 'fixed-total'
+        ? totalLines(rule, target)
+        : rule.substances.map((one, i) => contentLine(one, target, i));
+    return { ok: true, fill, lines, shares: sharesOf(rule, target) };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { ok: false, refusal: domainErrorSentence(error.code, error.facts) };
   }
 }
 
-function linesOf(rule: TargetRule, target: TargetFill): readonly ArithmeticLine[] {
-  if (rule.rule === 'fixed-total') return totalLines(rule, target);
-  if (rule.rule === 'fixed-fill')
-    return [{ what: ARITHMETIC_WORDS.target, steps: ARITHMETIC_WORDS.ofDossier, result: mg(target.fill_mg) }];
+function fillSteps(rule: TargetRule): string {
+  if (rule.rule !== 'follows-assay') return ARITHMETIC_WORDS.ofDossier;
   const leader = rule.substances.find(({ name }) => name === rule.follows) ?? rule.substances[0];
-  if (!leader) return [];
-  const steps = `${claimed(leader)} ÷ ${pct(leader.blendLoad_pct ?? NaN)}`;
-  return [{ what: ARITHMETIC_WORDS.target, steps, result: mg(target.fill_mg) }];
+  return leader ? `${claimed(leader)} ÷ ${pct(leader.blendLoad_pct ?? NaN)}` : '';
 }
 
 function totalLines(rule: Extract<TargetRule, { rule: 'fixed-total' }>, target: TargetFill): readonly ArithmeticLine[] {
@@ -79,17 +83,14 @@ function totalLines(rule: Extract<TargetRule, { rule: 'fixed-total' }>, target: 
 }
 
 /** What the label is told to hold: by the load found in the blend, or by what is weighed in. */
-function contentLines(substance: Substance, target: TargetFill, index: number): readonly ArithmeticLine[] {
-  const at = target.substances[index];
-  if (!at || target.rule === 'fixed-total') return [];
+function contentLine(substance: Substance, target: TargetFill, index: number): ArithmeticLine {
   const { blendLoad_pct, claim_mg, saltFactor_ratio = 1 } = substance;
   const what = ARITHMETIC_WORDS.content(substance.name);
-  if (at.content_pct === undefined || blendLoad_pct === undefined)
-    return [{ what, steps: ARITHMETIC_WORDS.noLoad, result: '' }];
+  const content_pct = target.substances[index]?.content_pct;
+  if (content_pct === undefined || blendLoad_pct === undefined)
+    return { what, steps: ARITHMETIC_WORDS.noLoad, result: '' };
   const under = saltFactor_ratio === 1 ? exactMg(claim_mg) : `(${exactMg(claim_mg)} × ${exact(saltFactor_ratio)})`;
-  return [
-    { what, steps: `${mg(target.fill_mg)} × ${pct(blendLoad_pct)} ÷ ${under}`, result: roundPct(at.content_pct) },
-  ];
+  return { what, steps: `${mg(target.fill_mg)} × ${pct(blendLoad_pct)} ÷ ${under}`, result: roundPct(content_pct) };
 }
 
 /** claim × factor × (1 + overage), without what is 1. */
@@ -110,13 +111,18 @@ function delivered(substance: Substance): string {
 
 /** What the capsule holds; nothing where the masses of the substances are not known. */
 function sharesOf(rule: TargetRule, target: TargetFill): readonly ContentShare[] {
-  const known = target.substances.map((one, i) => ({ what: one.name, mass_mg: massOf(rule, { one, i, target }) }));
+  const known = target.substances.map((one, i) => ({
+    ...{ what: one.name, mass_mg: massOf(rule, { one, i, target }), kind: 'substance' as const },
+  }));
   if (known.some(({ mass_mg }) => Number.isNaN(mass_mg))) return [];
   const others = rule.rule === 'fixed-total' ? (rule.otherExcipients_mg ?? 0) : 0;
   const rest = target.fill_mg - others - known.reduce((sum, { mass_mg }) => sum + mass_mg, 0);
   const last = rule.rule === 'fixed-total' ? ARITHMETIC_WORDS.diluent : ARITHMETIC_WORDS.rest;
-  const all = [...known, { what: ARITHMETIC_WORDS.others, mass_mg: others }, { what: last, mass_mg: rest }];
-  return rest < 0 ? [] : all.filter(({ mass_mg }) => mass_mg > 0);
+  const filling = [
+    { what: ARITHMETIC_WORDS.others, mass_mg: others, kind: 'rest' as const },
+    { what: last, mass_mg: rest, kind: 'rest' as const },
+  ];
+  return rest < 0 ? [] : [...known, ...filling].filter(({ mass_mg }) => mass_mg > 0);
 }
 
 function massOf(

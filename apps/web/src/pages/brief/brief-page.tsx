@@ -55,6 +55,7 @@ export function BriefPage(): ReactElement {
       <div className="brief-columns" data-tab={tab}>
         {tab !== 'history' && (
           <aside className="brief-aside" aria-label={BRIEF_PAGE_WORDS.state}>
+            {tab === 'form' && <SectionIndex />}
             <FaultList brief={brief} onGo={go} />
           </aside>
         )}
@@ -73,6 +74,21 @@ export function BriefPage(): ReactElement {
         </div>
       </div>
     </div>
+  );
+}
+
+/** The sections of the form, as its numbered headings. */
+function SectionIndex(): ReactElement {
+  return (
+    <nav aria-label={BRIEF_PAGE_WORDS.index}>
+      <ol className="brief-index">
+        {Object.entries(BRIEF_PAGE_WORDS.sections).map(([id, title], index) => (
+          <li key={id}>
+            {index + 1} <a href={`#${id}`}>{title}</a>
+          </li>
+        ))}
+      </ol>
+    </nav>
   );
 }
 

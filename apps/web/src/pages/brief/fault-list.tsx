@@ -39,7 +39,9 @@ export function FaultList({ brief, onGo }: FaultListProps): ReactElement {
                 }}
               >
                 <FieldFault>{faultText(fault)}</FieldFault>
-                {fault.line !== undefined && <span className="quiet">{BRIEF_PAGE_WORDS.line(fault.line)}</span>}
+                {fault.line !== undefined && (
+                  <span className="fault-list-line">{BRIEF_PAGE_WORDS.line(fault.line)}</span>
+                )}
               </button>
             ) : (
               <FieldFault>

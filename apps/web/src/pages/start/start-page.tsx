@@ -1,6 +1,7 @@
-import { START_WORDS } from '@fillwright/words/en';
+import { SHELL_WORDS, START_WORDS } from '@fillwright/words/en';
 import type { ReactElement } from 'react';
 import { problemText, useDropFile } from '../../briefs/index.ts';
+import { BlankSentence } from './blank-sentence.tsx';
 import { ProductList } from './product-list.tsx';
 import './start-page.css';
 import { useBegin } from './use-begin.ts';
@@ -15,12 +16,14 @@ export function StartPage(): ReactElement {
   const { isOver, ...drop } = useDropFile(begin.file);
   const isEmpty = products.kind === 'there' && products.list.length === 0;
   return (
-    <main className="start" data-over={isOver ? '' : undefined} aria-busy={begin.isBusy} {...drop}>
+    <main className="start" id="page" data-over={isOver ? '' : undefined} aria-busy={begin.isBusy} {...drop}>
+      <p className="start-program">{SHELL_WORDS.title}</p>
       {isEmpty ? (
         <header className="start-greeting">
           <div>
             <h1 className="start-title">{START_WORDS.titleEmpty}</h1>
             <p className="start-lead">{START_WORDS.lead}</p>
+            <BlankSentence />
           </div>
           <WaysDrawing />
         </header>

@@ -19,10 +19,7 @@ const KEYS_OF_RULE: Readonly<Record<string, readonly string[]>> = {
   'follows-assay': ['follows'],
   'fixed-total': ['total_mg', 'otherExcipients_mg'],
 };
-const RULES = Object.entries(BRIEF_PAGE_WORDS.rules).map(([value, text]) => ({
-  value,
-  text: `${text}: ${BRIEF_PAGE_WORDS.rulesMean[value as keyof typeof BRIEF_PAGE_WORDS.rulesMean]}`,
-}));
+const RULES = choicesOf(BRIEF_PAGE_WORDS.rules);
 
 /** What each capsule must hold: rule, figures, substances, and the arithmetic that follows. */
 export function DoseSection({ number }: { number: number }): ReactElement {

@@ -20,6 +20,7 @@ interface Named {
   /** Other words than those of the kind of value. */
   readonly label?: string;
   readonly help?: string;
+  readonly isStacked?: boolean;
 }
 
 export function TextAt({ at, isLong = false, ...named }: At & Named & { isLong?: boolean }): ReactElement {
@@ -57,18 +58,19 @@ export function NumberAt({
   );
 }
 
-/** A number that was measured, learned or guessed. */
-export function QuantityAt({ at, step }: At & { step?: number }): ReactElement {
+/** A number that was measured, learned or guessed; `isAsked`: here it has no guess, though it may have one elsewhere. */
+export function QuantityAt({ at, step, isAsked = false }: At & { step?: number; isAsked?: boolean }): ReactElement {
   const { document } = useBriefForm();
   const { field, limits, raw, source, set } = useField(at, 'within');
   const key = String(at.at(-1));
+  const canBeGuess = limits.canBeGuess && !isAsked;
   return (
     <QuantityField
       {...field}
       unit={unitOfKey(key)}
       range={limits.range}
-      canBeGuess={limits.canBeGuess}
-      guess={limits.canBeGuess ? document.guesses[key] : undefined}
+      canBeGuess={canBeGuess}
+      guess={canBeGuess ? document.guesses[key] : undefined}
       value={writtenQuantity(raw)}
       {...{ source, step, onCommit: set, onRefused: set }}
     />

@@ -24,7 +24,8 @@ export function ProductSection({ number }: { number: number }): ReactElement {
         itemName={BRIEF_PAGE_WORDS.caution}
         addName={BRIEF_PAGE_WORDS.aCaution}
         blank={() => ''}
-        item={(at) => <TextAt at={at} label={BRIEF_PAGE_WORDS.cautionLabel} help="" isLong />}
+        isPlain
+        item={(at) => <TextAt at={at} label={BRIEF_PAGE_WORDS.cautionLabel(Number(at.at(-1)) + 1)} help="" isLong />}
       />
     </FormSection>
   );
@@ -60,8 +61,10 @@ function RangeFields({ at, step }: { at: ValuePath; step: number }): ReactElemen
         {field.label}, {BRIEF_PAGE_WORDS.validated}
       </legend>
       {field.fault !== undefined && <FieldFault>{field.fault}</FieldFault>}
-      <NumberAt at={[...at, 'min_mm']} step={step} />
-      <NumberAt at={[...at, 'max_mm']} step={step} />
+      <div className="field-line-up">
+        <NumberAt at={[...at, 'min_mm']} step={step} label={BRIEF_PAGE_WORDS.from} isStacked />
+        <NumberAt at={[...at, 'max_mm']} step={step} label={BRIEF_PAGE_WORDS.to} isStacked />
+      </div>
     </fieldset>
   );
 }
@@ -82,11 +85,12 @@ export function TestsSection({ number }: { number: number }): ReactElement {
         itemName={BRIEF_PAGE_WORDS.test}
         addName={BRIEF_PAGE_WORDS.aTest}
         blank={() => ({})}
+        isPlain
         item={(at) => (
-          <>
-            <ChoiceAt at={[...at, 'test']} choices={TESTS} />
-            <ChoiceAt at={[...at, 'use']} choices={USES} />
-          </>
+          <div className="field-line-up">
+            <ChoiceAt at={[...at, 'test']} choices={TESTS} isStacked />
+            <ChoiceAt at={[...at, 'use']} choices={USES} isStacked />
+          </div>
         )}
       />
     </FormSection>

@@ -83,7 +83,7 @@ function ConstantsOf({ law }: { law: string }): ReactElement | undefined {
     case 'kawakita':
       return (
         <>
-          <QuantityAt at={at('a_frac')} step={0.01} />
+          <QuantityAt at={at('a_frac')} step={0.01} isAsked />
           <QuantityAt at={at('b_per_MPa')} step={0.1} />
           <NumberAt at={at('initialDensity_g_per_mL')} step={0.01} />
         </>

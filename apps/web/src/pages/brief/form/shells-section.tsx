@@ -35,12 +35,12 @@ function ShellFields({ at }: { at: ValuePath }): ReactElement {
   const hasRecord = valueIn(document.value, [...at, 'record']) !== undefined;
   const isOwn = hasRecord || size === BRIEF_PAGE_WORDS.ownSizeValue;
   return (
-    <>
-      {isOwn ? <TextAt at={[...at, 'size']} /> : <ChoiceAt at={[...at, 'size']} choices={SIZES} />}
-      {isOwn && <TextAt at={[...at, 'record']} />}
-      <TextAt at={[...at, 'lot']} />
+    <div className="field-line-up">
+      {isOwn ? <TextAt at={[...at, 'size']} isStacked /> : <ChoiceAt at={[...at, 'size']} choices={SIZES} isStacked />}
+      {isOwn && <TextAt at={[...at, 'record']} isStacked />}
+      <TextAt at={[...at, 'lot']} isStacked />
       <ShellMass at={[...at, 'mass_mg']} />
-    </>
+    </div>
   );
 }
 
@@ -48,13 +48,11 @@ function ShellMass({ at }: { at: ValuePath }): ReactElement {
   const { field } = useField(at);
   const { mean, sd, n } = BRIEF_PAGE_WORDS.mass;
   return (
-    <fieldset className="list-field" id={field.id} tabIndex={-1}>
-      <legend className="list-field-label">{field.label}</legend>
-      <p className="field-help">{field.help}</p>
+    <div className="field-line-up" role="group" aria-label={field.label} id={field.id} tabIndex={-1}>
+      <NumberAt at={[...at, 'mean']} unitOf="mean_mg" step={0.1} {...mean} isStacked />
+      <NumberAt at={[...at, 'sd']} unitOf="sd_mg" step={0.1} {...sd} isStacked />
+      <NumberAt at={[...at, 'n']} step={1} {...n} isStacked />
       {field.fault !== undefined && <FieldFault>{field.fault}</FieldFault>}
-      <NumberAt at={[...at, 'mean']} unitOf="mean_mg" step={0.1} {...mean} />
-      <NumberAt at={[...at, 'sd']} unitOf="sd_mg" step={0.1} {...sd} />
-      <NumberAt at={[...at, 'n']} step={1} {...n} />
-    </fieldset>
+    </div>
   );
 }
