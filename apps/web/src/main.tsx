@@ -1,3 +1,4 @@
+import './shell/no-eval.ts';
 import '@fontsource-variable/source-sans-3';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';

@@ -1,5 +1,5 @@
 import type { DesignChoice } from '@fillwright/contract/documents';
-import { newestVersion } from './documents-client.ts';
+import { listDocuments, newestVersion } from './documents-client.ts';
 import type { Choice } from './workbench-state.ts';
 
 const SEED = 1;
@@ -27,6 +27,7 @@ export async function openChoice(
   id: string,
 ): Promise<{ readonly choice: Choice; readonly version: number; readonly text: string } | undefined> {
   try {
+    if (!(await listDocuments('design')).some((head) => head.id === id)) return undefined;
     const { version, text } = await newestVersion('design', id);
     const { size, method, parts, values } = JSON.parse(text) as DesignChoice;
     return { choice: { size, method, settings: { parts, values } }, version, text };
