@@ -1,6 +1,8 @@
 import type { Candidate, CandidateDetails, Place, SearchInput } from '@fillwright/engine/design';
 import type { Settings } from '@fillwright/engine/dosing';
 import type { ComponentType } from 'react';
+import type { DrawnLetter } from './opening.ts';
+import type { PlacedLetter } from './placed-letter.ts';
 
 /** What a drawing shows: a set-up, and where it stood before the move that is under way. */
 export interface DrawnSetUp {
@@ -33,6 +35,10 @@ export interface MethodDrawing {
   readonly Section: ComponentType<{ readonly setUp: DrawnSetUp }>;
   readonly Levers: ComponentType<{ readonly setUp: DrawnSetUp }>;
   readonly Parts: ComponentType<{ readonly setUp: DrawnSetUp }>;
+  /** Letters of an open equation that are measured in the section. */
+  readonly letters: (setUp: DrawnSetUp, letters: readonly DrawnLetter[]) => readonly PlacedLetter[];
+  /** A figure above the values of the capsule: what other shells would hold. */
+  readonly Shells?: ComponentType<{ readonly setUp: DrawnSetUp }>;
   /** The same as text, for those who do not see the drawing. */
   readonly Table: ComponentType<{ readonly setUp: DrawnSetUp }>;
 }

@@ -1,6 +1,8 @@
 /** The bench: drawing, levers, forecast, candidates. */
 export const FILL_WORDS = {
   drawing: (size: string): string => `Disc stations and capsule of size ${size} in section, on one scale`,
+  capsule: (size: string): string => `Capsule of size ${size} in section with its slug`,
+  machine: 'Stations in section',
   mm: 'mm',
   asText: 'The drawing as a table',
 
@@ -107,10 +109,10 @@ export const FILL_WORDS = {
 
   /** Forecast. */
   forecast: (of: { n: number; low: string; high: string }): string =>
-    `First ${of.n} should weigh ${of.low}–${of.high} mg`,
+    `First ${of.n} should weigh ${of.low}\u2060–\u2060${of.high}\u202Fmg`,
   forecastAbout:
     'net, their mean, in 98 of 100 such starts. One dot, one capsule; dashes: how far off the heap may be.',
-  forecastGross: (of: { low: string; high: string }): string => `Gross ${of.low}–${of.high} mg.`,
+  forecastGross: (of: { low: string; high: string }): string => `Gross ${of.low}\u2060–\u2060${of.high}\u202Fmg.`,
   forecastPending: 'being computed for the new setting; the figures are those of the old one',
   forecastText: (of: { mean: string; low: string; high: string; limits: string }): string =>
     `One hundred capsules as dots around ${of.mean} mg; their mean may lie from ${of.low} to ${of.high} mg; ${of.limits}`,
@@ -140,9 +142,9 @@ export const FILL_WORDS = {
   over: (value: string): string => `over ${value}`,
   under: (value: string): string => `under ${value}`,
   correction: (of: { side: 'deeper' | 'higher'; adjuster: string; steps: number }): string =>
-    `${of.adjuster} ${of.steps} step${of.steps === 1 ? '' : 's'} ${of.side}`,
-  brings: (move: string, why: string): string => `${move} brings ${why}: share the steps among the pins.`,
-  leavesValidated: (move: string): string => `${move} leaves the validated range: a change to be approved.`,
+    `${of.steps} step${of.steps === 1 ? '' : 's'} ${of.side} with ${of.adjuster}`,
+  brings: (move: string, why: string): string => `Going ${move} brings ${why}: share the steps among the pins.`,
+  leavesValidated: (move: string): string => `Going ${move} leaves the validated range: a change to be approved.`,
 
   /** Candidates. */
   candidates: (of: { count: number; target: string }): string =>
@@ -151,11 +153,11 @@ export const FILL_WORDS = {
     rank: '',
     parts: 'set-up',
     means: 'means out',
-    capsules: 'capsules out',
+    capsules: 'single out',
     spread: 'spread',
     free: 'free',
     force: 'force',
-    change: 'to change',
+    change: 'parts to change',
   },
   columnsAbout: (of: { mean: string; single: string }): string =>
     `out: share after set-up beyond ±${of.mean} % (means), ±${of.single} % (single).`,
@@ -192,9 +194,9 @@ export const FILL_WORDS = {
   /** Notes. */
   warnings: 'Look out',
   noWarnings: 'Nothing to look out for at this setting.',
-  narrow: (half: string): string => `What would narrow ±${half} mg`,
+  narrow: (half: string): string => `What would narrow ±${half}\u202Fmg`,
   narrowNothing: 'Nothing left that one measurement would halve.',
-  narrowTo: (half: string): string => `to ±${half} mg`,
+  narrowTo: (half: string): string => `to ±${half}\u202Fmg`,
   notices: 'Notices',
   cautions: 'Cautions',
   outlook: 'What the tests of the dossier would say after set-up',

@@ -1,5 +1,6 @@
-import type { CSSProperties, ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { atMm, rounded as r } from '../at-mm.ts';
+import { SourceMark } from '../../fields/index.ts';
 import { AttentionMark } from '../attention-mark.tsx';
 import { NumberButton } from '../number-button.tsx';
 import type { Callout } from './callouts.ts';
@@ -35,32 +36,30 @@ export function CalloutLines({
 }
 
 /** The values themselves, over the drawing. */
-export function CalloutTexts(props: {
+export function CalloutTexts({
+  items,
+  room,
+}: {
   readonly items: readonly Callout[];
   readonly room: CalloutRoom;
-  /** Further lines by the number they belong to. */
-  readonly extra?: Readonly<Record<string, ReactNode>>;
 }): ReactNode {
-  const { items, room, extra = {} } = props;
-  return items.map(({ number, title, about, isAttention }, i) => (
-    <Place key={i} style={atMm({ x_mm: room.left_mm, y_mm: room.at_mm[i] ?? 0 })}>
-      <div className={isAttention ? 'callout-title attention' : 'callout-title'}>
-        {isAttention ? <AttentionMark /> : null} {number ? <NumberButton number={number}>{title}</NumberButton> : title}
-      </div>
-      {about.map((line) => (
+  return items.map((item, i) => (
+    <div key={i} className="callout" style={atMm({ x_mm: room.left_mm, y_mm: room.at_mm[i] ?? 0 })}>
+      <Title {...item} />
+      {item.about.map((line, k) => (
         <div key={line} className="quiet">
-          {line}
+          {item.mark && k === item.about.length - 1 ? <SourceMark kind={item.mark} isBare /> : null} {line}
         </div>
       ))}
-      {number ? extra[number] : null}
-    </Place>
+    </div>
   ));
 }
 
-function Place({ style, children }: { readonly style: CSSProperties; readonly children: ReactNode }): ReactNode {
+function Title({ number, title, isAttention, isSmall = false }: Callout): ReactNode {
+  const names = ['callout-title', ...(isAttention ? ['attention'] : []), ...(isSmall ? ['callout-small'] : [])];
   return (
-    <div className="callout" style={style}>
-      {children}
+    <div className={names.join(' ')}>
+      {isAttention ? <AttentionMark /> : null} {number ? <NumberButton number={number}>{title}</NumberButton> : title}
     </div>
   );
 }

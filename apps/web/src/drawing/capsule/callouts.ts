@@ -1,7 +1,10 @@
 import { FILL_WORDS } from '@fillwright/words/en';
 import { quantityForReading } from '@fillwright/words/numbers';
+import type { Place, Tare } from '@fillwright/engine/design';
 import type { Prediction } from '@fillwright/engine/dosing';
-import { inMillimetres } from '../figures.ts';
+import type { Quantity } from '@fillwright/engine/quantity';
+import type { Figure } from '@fillwright/engine/shells';
+import { fixed, inMillimetres, short } from '../figures.ts';
 import type { NumberName } from '../opening.ts';
 import type { CapsuleLayout } from './capsule-layout.ts';
 
@@ -11,18 +14,35 @@ export interface Callout {
   readonly point: { readonly x_mm: number; readonly y_mm: number };
   readonly title: string;
   readonly about: readonly string[];
+  /** What the last line rests on. */
+  readonly mark?: Quantity['basis'];
   readonly isAttention: boolean;
+  readonly isSmall?: boolean;
+}
+
+export interface CalloutsOf {
+  readonly prediction: Prediction;
+  readonly place: Place;
+  /** Left out while it is not known. */
+  readonly tare: Tare | undefined;
 }
 
 /**
  * What is said of the slug in its shell, from the top.
  *
  * @param layout - of the drawing
- * @param prediction - of the set-up
- * @returns free space, rim, slug, dead space
+ * @param of - prediction, shell and tare of the set-up
+ * @returns free space, rim, slug, shell, dead space
  */
-export function callouts(layout: CapsuleLayout, prediction: Prediction): readonly Callout[] {
-  return [freeCallout(layout, prediction), rimCallout(layout), slugCallout(layout, prediction), deadCallout(layout)];
+export function callouts(layout: CapsuleLayout, of: CalloutsOf): readonly Callout[] {
+  const { prediction } = of;
+  return [
+    freeCallout(layout, prediction),
+    rimCallout(layout),
+    slugCallout(layout, of),
+    shellCallout(layout, of),
+    deadCallout(layout),
+  ];
 }
 
 function freeCallout(layout: CapsuleLayout, { fit }: Prediction): Callout {
@@ -51,13 +71,47 @@ function rimCallout({ aboveRim_mm, slugRadius_mm, slugTop_mm }: CapsuleLayout): 
   };
 }
 
-function slugCallout({ slugRadius_mm, slugTop_mm }: CapsuleLayout, prediction: Prediction): Callout {
+function slugCallout({ slugRadius_mm, slugTop_mm }: CapsuleLayout, { prediction, place }: CalloutsOf): Callout {
   const { released_mm, longest_mm } = prediction;
+  const { axialSpringback_pct } = place.context.material;
+  const springback_mm = released_mm - released_mm / (1 + axialSpringback_pct.mean / 100);
   return {
     ...{ number: 'slug-length', point: { x_mm: slugRadius_mm - 0.6, y_mm: -0.68 * slugTop_mm }, isAttention: false },
     title: FILL_WORDS.slug(inMillimetres(released_mm)),
-    about: [FILL_WORDS.longest(inMillimetres(longest_mm))],
+    about: [
+      FILL_WORDS.longest(inMillimetres(longest_mm)),
+      FILL_WORDS.springback({
+        inDisc: fixed(released_mm - springback_mm, 1),
+        springback: fixed(springback_mm, 1),
+      }),
+    ],
+    mark: axialSpringback_pct.basis,
   };
+}
+
+function shellCallout({ shell, slugTop_mm }: CapsuleLayout, { place, tare }: CalloutsOf): Callout {
+  const { record } = place;
+  const size = (length: Figure | undefined, width: Figure | undefined): string =>
+    [length, width].map((figure) => (figure ? short(figure.value) : '?')).join(' × ');
+  return {
+    ...{ point: { x_mm: shell.bodyOuter_mm, y_mm: -0.42 * slugTop_mm }, isAttention: false, isSmall: true },
+    title: tare?.lot === undefined ? FILL_WORDS.shellSize(record.size) : FILL_WORDS.shellLot(tare.lot),
+    about: [
+      FILL_WORDS.shellSizes({
+        body: size(record.bodyLength_mm, record.bodyOuterDiameter_mm),
+        cap: size(record.capLength_mm, record.capOuterDiameter_mm),
+      }),
+      tareText(tare),
+    ],
+    ...(tare ? { mark: tare.basis } : {}),
+  };
+}
+
+function tareText(tare: Tare | undefined): string {
+  if (!tare) return FILL_WORDS.shellEmptyUnknown;
+  const mass = quantityForReading(tare.mean_mg, 'mg', { decimals: 1 });
+  if (tare.basis === 'guess') return FILL_WORDS.shellEmptyGuess(mass);
+  return FILL_WORDS.shellEmpty({ mass, sd: fixed(tare.sd_mg, 1), n: tare.shellCount });
 }
 
 function deadCallout({ dead_mm, deadVolume_mm3 }: CapsuleLayout): Callout {

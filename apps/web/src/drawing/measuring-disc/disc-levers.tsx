@@ -72,6 +72,7 @@ function Station({ at, height_mm, lever, view, act }: StationProps): ReactNode {
         style={{ ...atMm({ x_mm: bore_mm, y_mm: -0.45 * height_mm }), width: inMm(half_mm) }}
       >
         {view.density}
+        {view.unit === '' ? null : <span>{view.unit}</span>}
       </span>
       {note === undefined ? null : (
         <p className="disc-note" role="alert" style={atMm(noteAt)}>

@@ -1,7 +1,7 @@
 import { discHeight_mm, type DiscPart } from '@fillwright/engine/fillers';
 
 /** Height of a row of the list of discs: a target that a pointer finds, and the same scale as the drawing. */
-export const ROW_mm = 1.3;
+export const ROW_mm = 1.22;
 
 export interface DiscRow {
   readonly disc: DiscPart;

@@ -1,8 +1,10 @@
 import { discHeight_mm, discsFor } from '@fillwright/engine/fillers';
 import type { DrawnSetUp, MethodDrawing, SectionRoom } from '../method-drawing.ts';
+import { discLetters } from './disc-letters.ts';
 import { DiscLevers } from './disc-levers.tsx';
 import { DiscParts } from './disc-parts.tsx';
 import { DiscSection } from './disc-section.tsx';
+import { LargestSlugsAxis } from './largest-slugs-axis.tsx';
 import { StationTable } from './station-table.tsx';
 import { stationLayout } from './station-layout.ts';
 
@@ -12,6 +14,8 @@ export const measuringDiscDrawing: MethodDrawing = {
   Section: DiscSection,
   Levers: DiscLevers,
   Parts: DiscParts,
+  letters: discLetters,
+  Shells: LargestSlugsAxis,
   Table: StationTable,
 };
 

@@ -38,15 +38,15 @@ export const StepKeys = memo(function StepKeys(props: StepKeysProps): ReactNode 
   return (
     <div className="disc-keys" style={{ left: inMm(axis_mm), width: inMm(width_mm), top: inMm(-height_mm - 1.1) }}>
       {key(-1)}
-      {gain === '' ? null : (
-        <>
-          <NumberButton number={`gain:${station}`} className={isPending ? 'quiet' : 'disc-gain'}>
-            {gain}
-          </NumberButton>
-          {gainRange === '' ? null : <span className="quiet">{gainRange}</span>}
-          <span className="quiet">{FILL_WORDS.perStep}</span>
-        </>
-      )}
+      <div className={isPending ? 'disc-gain quiet' : 'disc-gain'}>
+        {gain === '' ? null : (
+          <>
+            <NumberButton number={`gain:${station}`}>{gain}</NumberButton>
+            {gainRange === '' ? null : <span className="quiet">{gainRange}</span>}
+            <span className="quiet">{FILL_WORDS.perStep}</span>
+          </>
+        )}
+      </div>
       {key(1)}
     </div>
   );

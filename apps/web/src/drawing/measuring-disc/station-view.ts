@@ -18,6 +18,8 @@ export interface StationView {
   readonly keys: Omit<StepKeysProps, 'axis_mm' | 'width_mm' | 'height_mm' | 'carryOut'>;
   readonly outcome: Omit<StationOutcomeProps, 'bore_mm' | 'width_mm'>;
   readonly density: string;
+  /** Unit of the density, at the first station only. */
+  readonly unit: string;
 }
 
 /** The bar of a force ends so far above the preload of the spring. */
@@ -44,7 +46,8 @@ export function stationView(setUp: DrawnSetUp, found: DiscSetUp, index: number):
     pin: pinView(setUp, lever, before),
     keys: keysView(setUp, lever),
     outcome,
-    density: index === 0 ? quantityForReading(density_g_per_mL, 'g/mL', { decimals: 2 }) : fixed(density_g_per_mL, 2),
+    density: fixed(density_g_per_mL, 2),
+    unit: index === 0 ? 'g/mL' : '',
   };
 }
 
@@ -116,7 +119,7 @@ function outcomeView(
   return {
     station: lever.station,
     mass: quantityForReading(mass_mg, 'mg', { decimals: 0 }),
-    added: FILL_WORDS.adds(fixed(mass_mg - entering_mg, 0)),
+    added: trace.regime === 'flush' ? '' : FILL_WORDS.adds(fixed(mass_mg - entering_mg, 0)),
     was: massBefore(before?.prediction.stations[index]?.mass_mg, mass_mg),
     state: stateText(trace),
     isYielding: isYielding(lever),

@@ -2,8 +2,9 @@ import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { FILL_WORDS } from '@fillwright/words/en';
-import type { DrawnSetUp } from '../../drawing/index.ts';
+import { drawingOf, MachineDrawing, type DrawnSetUp } from '../../drawing/index.ts';
 import type { Workbench, WorkbenchState } from '../../state/index.ts';
+import { AsTable } from './as-table.tsx';
 import { Candidates } from './candidates.tsx';
 import { Forecast } from './forecast.tsx';
 import { Cautions, Narrower, Warnings } from './notes.tsx';
@@ -28,10 +29,12 @@ export function Band({ state, workbench, setUp, isNarrow, compared, take, compar
   return (
     <div className="band">
       {details ? <Forecast {...{ input, candidate, details }} isPending={areDetailsPending} /> : null}
+      {isNarrow ? <Stations setUp={setUp} /> : null}
       <div className="band-middle">
         {design ? (
           <Candidates
-            {...{ input, design, candidate, isSearching, compared, take, compare }}
+            {...{ input, design, candidate, isSearching, compared, compare }}
+            take={isNarrow ? undefined : take}
             sheet={details?.sheet ?? NO_SHEET}
           />
         ) : null}
@@ -43,6 +46,18 @@ export function Band({ state, workbench, setUp, isNarrow, compared, take, compar
         <Cautions brief={input.brief} notices={brief.kind === 'sound' ? brief.notices : []} />
       </div>
     </div>
+  );
+}
+
+/** On a phone the machine stands under the decision. */
+function Stations({ setUp }: { readonly setUp: DrawnSetUp }): ReactNode {
+  const drawing = drawingOf(setUp.candidate.method);
+  return (
+    <section>
+      <h2>{FILL_WORDS.machine}</h2>
+      {drawing ? <MachineDrawing {...{ setUp, drawing }} /> : null}
+      <AsTable setUp={setUp} />
+    </section>
   );
 }
 

@@ -1,6 +1,14 @@
 import { useCallback, useMemo, useState, type KeyboardEvent, type ReactNode } from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
-import { drawingOf, OpeningContext, SetUpDrawing, type DrawnSetUp, type Opening } from '../../drawing/index.ts';
+import {
+  CapsuleDrawing,
+  drawingOf,
+  OpeningContext,
+  SetUpDrawing,
+  type DrawnSetUp,
+  type Opening,
+} from '../../drawing/index.ts';
+import { AsTable } from './as-table.tsx';
 import type { Workbench, WorkbenchState } from '../../state/index.ts';
 import { Band } from './band.tsx';
 import { BenchNotice } from './bench-notice.tsx';
@@ -68,23 +76,16 @@ interface DrawnProps {
 function Drawn({ setUp, setValue, isNarrow }: DrawnProps): ReactNode {
   const { input, place, candidate } = setUp;
   const drawing = drawingOf(candidate.method);
+  if (isNarrow) return <CapsuleDrawing setUp={setUp} />;
   if (!drawing) return <p className="attention">{FILL_WORDS.notDrawn(candidate.method)}</p>;
   const { unit_pct, unsure_pct } = candidate.prediction.spread;
   return (
     <>
       <SetUpDrawing
         {...{ setUp, drawing }}
-        isSplit={isNarrow}
-        beside={
-          isNarrow ? null : (
-            <PowderValues {...{ input, unit_pct, unsure_pct, setValue }} powder={place.context.material} />
-          )
-        }
+        beside={<PowderValues {...{ input, unit_pct, unsure_pct, setValue }} powder={place.context.material} />}
       />
-      <details className="bench-table">
-        <summary>{FILL_WORDS.asText}</summary>
-        <drawing.Table setUp={setUp} />
-      </details>
+      <AsTable setUp={setUp} />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import type { Candidate, Criterion, Design, RankedCandidate } from '@fillwright/engine/design';
-import type { SheetLine } from '@fillwright/engine/dosing';
+import { DOSING_METHODS, type SheetLine } from '@fillwright/engine/dosing';
 import { CRITERION_WORDS, DOSING_METHOD_NAMES, FILL_WORDS } from '@fillwright/words/en';
 import { quantityForReading } from '@fillwright/words/numbers';
 import { fixed, inMillimetres } from '../../drawing/index.ts';
@@ -62,6 +62,9 @@ function decidedText(rank: number, decidedBy: Criterion | undefined): string {
   return decidedBy ? FILL_WORDS.decided({ rank: rank + 1, why: CRITERION_WORDS[decidedBy] }) : '';
 }
 
+/** The way of dosing is named where there is a choice of them. */
+const isOnlyMethod = DOSING_METHODS.length === 1;
+
 type Figures = Omit<CandidateRow, 'rank' | 'isChosen' | 'decided'>;
 
 function figuresOf({ size, method, settings, prediction, merits }: Candidate, sheet: readonly SheetLine[]): Figures {
@@ -73,7 +76,9 @@ function figuresOf({ size, method, settings, prediction, merits }: Candidate, sh
   );
   return {
     size,
-    parts: [DOSING_METHOD_NAMES[method] ?? method, ...Object.values(settings.parts)].join(' '),
+    parts: [...(isOnlyMethod ? [] : [DOSING_METHOD_NAMES[method] ?? method]), ...Object.values(settings.parts)].join(
+      ' ',
+    ),
     settings: readings.join(' '),
     means: percent(merits.sampleMeansOutside_frac),
     capsules: percent(merits.capsulesOutside_frac),

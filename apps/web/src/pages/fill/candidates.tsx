@@ -15,7 +15,8 @@ interface CandidatesProps {
   readonly sheet: CandidateDetails['sheet'];
   readonly isSearching: boolean;
   readonly compared: number | undefined;
-  readonly take: Workbench['take'];
+  /** Left out: for reading only. */
+  readonly take: Workbench['take'] | undefined;
   readonly compare: (rank: number | undefined) => void;
 }
 
@@ -32,7 +33,7 @@ export const Candidates = memo(function Candidates(props: CandidatesProps): Reac
     const rank = Number(event.key);
     if (event.ctrlKey || event.metaKey || event.altKey || !design.candidates.some((one) => one.rank === rank)) return;
     event.preventDefault();
-    take(rank);
+    take?.(rank);
   };
   return (
     <section className="candidates" aria-labelledby="candidates-title" onKeyDown={onKeyDown}>
@@ -65,37 +66,15 @@ export const Candidates = memo(function Candidates(props: CandidatesProps): Reac
 });
 
 function Row({ row, take, compare, compared }: CandidatesProps & { readonly row: CandidateRow }): ReactNode {
-  const { rank, size, parts, settings, decided, isChosen } = row;
+  const { rank, decided, isChosen } = row;
   const isCompared = rank !== undefined && rank === compared;
+  const why = isCompared ? FILL_WORDS.comparing(rank) : decided;
   return (
     <tbody className={isChosen ? 'candidate candidate-chosen' : 'candidate'}>
       <tr>
-        <th scope="row">
-          <button
-            type="button"
-            className="candidate-take"
-            aria-pressed={isChosen}
-            disabled={rank === undefined}
-            aria-label={
-              rank === undefined ? undefined : FILL_WORDS.candidateLabel({ rank, size, parts, pins: settings })
-            }
-            onClick={() => {
-              if (rank !== undefined) take(rank);
-            }}
-          >
-            <b>{rank ?? FILL_WORDS.asSet}</b> {FILL_WORDS.inSize(size)}, {parts} <span>{settings}</span>
-          </button>
-        </th>
-        {FIGURES.map((key) => (
-          <td key={key} className="candidates-figure">
-            {row[key]}
-          </td>
-        ))}
-      </tr>
-      <tr className="candidate-why">
-        <td colSpan={FIGURES.length + 1}>
-          <span className="quiet">{isCompared ? FILL_WORDS.comparing(rank) : decided}</span>
-          {rank === undefined || isChosen ? null : (
+        <th scope="rowgroup" colSpan={FIGURES.length + 1}>
+          <Take row={row} take={take} />
+          {rank === undefined || isChosen || !take ? null : (
             <button
               type="button"
               className="candidate-compare"
@@ -107,8 +86,45 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
               {isCompared ? FILL_WORDS.stopComparing : FILL_WORDS.compare}
             </button>
           )}
-        </td>
+        </th>
       </tr>
+      <tr className="candidate-figures">
+        <td />
+        {FIGURES.map((key) => (
+          <td key={key} className="candidates-figure">
+            {row[key]}
+          </td>
+        ))}
+      </tr>
+      {why === '' ? null : (
+        <tr className="candidate-why">
+          <td colSpan={FIGURES.length + 1}>{why}</td>
+        </tr>
+      )}
     </tbody>
+  );
+}
+
+/** Name of a set-up; pressed, it is taken. */
+function Take({ row, take }: { readonly row: CandidateRow; readonly take: CandidatesProps['take'] }): ReactNode {
+  const { rank, size, parts, settings, isChosen } = row;
+  const name = (
+    <>
+      <b>{rank ?? FILL_WORDS.asSet}</b> <span>{FILL_WORDS.inSize(size)}</span> <span>{parts}</span> <b>{settings}</b>
+    </>
+  );
+  if (rank === undefined || !take) return <span className="candidate-take">{name}</span>;
+  return (
+    <button
+      type="button"
+      className="candidate-take"
+      aria-pressed={isChosen}
+      aria-label={FILL_WORDS.candidateLabel({ rank, size, parts, pins: settings })}
+      onClick={() => {
+        take(rank);
+      }}
+    >
+      {name}
+    </button>
   );
 }

@@ -16,17 +16,19 @@ export function DecisionTable({
   readonly expected: Expected;
 }): ReactNode {
   return (
-    <table className="decision-table">
-      <caption className="hidden-text">{FILL_WORDS.zoneTable}</caption>
-      <tbody>
-        {[...view.zones].reverse().map((zone, i) => (
-          <tr key={zone.from_mg} className={`decision-row-${zone.decision}`}>
-            <th scope="row">{rangeText(zone, { isFirst: i === view.zones.length - 1, isLast: i === 0 })}</th>
-            <td>{rowText(zone.decision, expected)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <div className="decision-list">
+      <table className="decision-table">
+        <caption className="hidden-text">{FILL_WORDS.zoneTable}</caption>
+        <tbody>
+          {[...view.zones].reverse().map((zone, i) => (
+            <tr key={zone.from_mg} className={`decision-row-${zone.decision}`}>
+              <th scope="row">{rangeText(zone, { isFirst: i === view.zones.length - 1, isLast: i === 0 })}</th>
+              <td>{rowText(zone.decision, expected)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

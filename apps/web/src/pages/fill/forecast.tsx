@@ -52,7 +52,7 @@ function Heap({ view, heap }: { readonly view: ForecastView; readonly heap: read
   const [left, right] = [x(meanLow_mg), x(meanHigh_mg)];
   return (
     <svg className="forecast-heap" viewBox={`0 0 ${HEAP.width} ${HEAP.height}`} role="img" aria-label={textOf(view)}>
-      <rect className="forecast-mean" x={left} width={right - left} y="20" height={HEAP.height - 20} />
+      <rect className="forecast-mean" x={left} width={right - left} y={HEAP.top} height={HEAP.height - HEAP.top} />
       {outlines_mg.map((middle_mg, i) => (
         <path
           key={i}

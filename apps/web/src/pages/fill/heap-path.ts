@@ -1,5 +1,5 @@
-/** Size of the picture of the heap, in its own units. */
-export const HEAP = { width: 560, height: 96, columns: 62 } as const;
+/** Size of the picture of the heap, in its own units; names of limits stand above `top`. */
+export const HEAP = { width: 560, height: 112, columns: 62, top: 24 } as const;
 
 /** Radius of a dot: columns touch. */
 export const DOT = HEAP.width / HEAP.columns;
@@ -19,7 +19,7 @@ export function heapPath(places: readonly number[]): string {
     return { column, count };
   });
   const tallest = Math.max(1, ...counts.values());
-  const rise = Math.min(DOT, (HEAP.height - DOT) / tallest);
+  const rise = Math.min(DOT, (HEAP.height - HEAP.top - DOT) / tallest);
   return dots
     .filter(({ column }) => column >= 0 && column < HEAP.columns)
     .map(({ column, count }) => {

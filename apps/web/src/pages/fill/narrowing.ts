@@ -10,8 +10,8 @@ export interface Narrowing {
 
 /** Halving a standard deviation takes three quarters of its variance away. */
 const TAKEN = 0.75;
-/** Less than this share of the variance is not worth a line. */
-const LEAST_SHARE = 0.005;
+/** What narrows by less than this is not worth a line. */
+const LEAST_mg = 0.5;
 
 /** @returns half the width of the central 90 % of the mean before a trial, mg */
 export function halfWidth_mg({ low90_mg, high90_mg }: CandidateDetails['interval']): number {
@@ -28,8 +28,9 @@ export function narrowings(interval: CandidateDetails['interval']): readonly Nar
   const shares = new Map<string, number>();
   for (const { halvedBy, share_frac } of interval.shares)
     if (halvedBy !== undefined) shares.set(halvedBy, (shares.get(halvedBy) ?? 0) + share_frac);
+  const now_mg = halfWidth_mg(interval);
   return [...shares]
-    .filter(([, share]) => share >= LEAST_SHARE)
-    .sort(([, a], [, b]) => b - a)
-    .map(([by, share]) => ({ by, half_mg: halfWidth_mg(interval) * Math.sqrt(Math.max(0, 1 - TAKEN * share)) }));
+    .map(([by, share]) => ({ by, half_mg: now_mg * Math.sqrt(Math.max(0, 1 - TAKEN * share)) }))
+    .filter(({ half_mg }) => now_mg - half_mg >= LEAST_mg)
+    .sort((a, b) => a.half_mg - b.half_mg);
 }

@@ -44,7 +44,7 @@ export const Narrower = memo(function Narrower(props: {
       <ol className="notes notes-pairs">
         {found.map(({ by, half_mg }) => (
           <li key={by}>
-            <span>{HALVED_BY_WORDS[by] ?? by}</span> <span>{FILL_WORDS.narrowTo(`${fixed(half_mg, 0)}\u202Fmg`)}</span>
+            <span>{HALVED_BY_WORDS[by] ?? by}</span> <span>{FILL_WORDS.narrowTo(fixed(half_mg, 0))}</span>
           </li>
         ))}
       </ol>

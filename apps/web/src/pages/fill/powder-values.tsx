@@ -2,7 +2,7 @@ import { memo, type ReactNode } from 'react';
 import type { SearchInput } from '@fillwright/engine/design';
 import type { Powder } from '@fillwright/engine/materials';
 import { FILL_WORDS } from '@fillwright/words/en';
-import { QuantityField, SourceMark, writtenOf } from '../../fields/index.ts';
+import { QuantityField, writtenOf } from '../../fields/index.ts';
 import type { Workbench } from '../../state/index.ts';
 import { powderFields } from './powder-fields.ts';
 
@@ -19,7 +19,6 @@ export const PowderValues = memo(function PowderValues(props: PowderValuesProps)
   const { input, powder, unit_pct, unsure_pct, setValue } = props;
   const { brief } = input;
   const fields = powderFields(brief, { powder, unit: { mean: unit_pct, sd: unsure_pct } });
-  const { legend } = FILL_WORDS;
   return (
     <section className="powder" aria-label={FILL_WORDS.powder(brief.parts[0].name)}>
       <h2 className="powder-name">{FILL_WORDS.powder(brief.parts[0].material.lot ?? brief.parts[0].name)}</h2>
@@ -35,16 +34,6 @@ export const PowderValues = memo(function PowderValues(props: PowderValuesProps)
           }}
         />
       ))}
-      <p className="powder-legend quiet">
-        {(['measured', 'calibrated', 'guess'] as const).map((kind) => (
-          <span key={kind}>
-            <SourceMark kind={kind} isBare /> {legend[kind]}
-          </span>
-        ))}
-        <span>
-          <span className="powder-range" aria-hidden="true" /> {legend.validated}
-        </span>
-      </p>
     </section>
   );
 });

@@ -1,0 +1,15 @@
+import type { ReactNode } from 'react';
+import { FILL_WORDS } from '@fillwright/words/en';
+import { drawingOf, type DrawnSetUp } from '../../drawing/index.ts';
+
+/** The drawing as a table, for those who do not see it. */
+export function AsTable({ setUp }: { readonly setUp: DrawnSetUp }): ReactNode {
+  const drawing = drawingOf(setUp.candidate.method);
+  if (!drawing) return null;
+  return (
+    <details className="bench-table">
+      <summary>{FILL_WORDS.asText}</summary>
+      <drawing.Table setUp={setUp} />
+    </details>
+  );
+}
