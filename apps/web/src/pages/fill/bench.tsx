@@ -12,7 +12,7 @@ import { AsTable } from './as-table.tsx';
 import type { Workbench, WorkbenchState } from '../../state/index.ts';
 import { Band } from './band.tsx';
 import { BenchNotice } from './bench-notice.tsx';
-import { useOpenNumber } from './open-number/index.ts';
+import { OpenNumberPanel, useOpenNumber, usePanelAhead } from './open-number/index.ts';
 import { PowderValues } from './powder-values.tsx';
 import { setUpOf } from './set-up-of.ts';
 import { useAnnouncedMoves } from './use-announced-moves.ts';
@@ -41,7 +41,8 @@ export function Bench({ state, workbench }: BenchProps): ReactNode {
     },
     [workbench],
   );
-  const opening = useOpening();
+  const { opening, isOpen } = useOpening();
+  usePanelAhead();
   return (
     <div className="bench" onKeyDown={undoKeys(workbench)}>
       <BenchNotice state={state} hasDrawing={setUp !== undefined} />
@@ -54,7 +55,11 @@ export function Bench({ state, workbench }: BenchProps): ReactNode {
                 {state.refusal}
               </p>
             )}
-            <Band {...{ state, workbench, setUp, isNarrow, compared, take }} compare={setCompared} />
+            {isOpen ? (
+              <OpenNumberPanel />
+            ) : (
+              <Band {...{ state, workbench, setUp, isNarrow, compared, take }} compare={setCompared} />
+            )}
           </div>
         </OpeningContext>
       ) : null}
@@ -62,9 +67,11 @@ export function Bench({ state, workbench }: BenchProps): ReactNode {
   );
 }
 
-function useOpening(): Opening {
-  const { open, letters } = useOpenNumber();
-  return useMemo(() => ({ open, letters }), [open, letters]);
+/** What the numbers of the drawing open, and whether one stands open now: it takes the place of the band. */
+function useOpening(): { readonly opening: Opening; readonly isOpen: boolean } {
+  const { open, letters, current } = useOpenNumber();
+  const opening = useMemo(() => ({ open, letters }), [open, letters]);
+  return { opening, isOpen: current !== undefined };
 }
 
 interface DrawnProps {

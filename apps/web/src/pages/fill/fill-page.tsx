@@ -1,9 +1,14 @@
 import type { ReactNode } from 'react';
 import { useWorkbench, workbench } from '../../state/index.ts';
 import { Bench } from './bench.tsx';
+import { OpenNumberProvider } from './open-number/index.ts';
 
 /** The bench of the product that is open. */
 export function FillPage(): ReactNode {
   const state = useWorkbench((one) => one);
-  return <Bench state={state} workbench={workbench} />;
+  return (
+    <OpenNumberProvider>
+      <Bench state={state} workbench={workbench} />
+    </OpenNumberProvider>
+  );
 }
