@@ -1,6 +1,6 @@
 import { isCollection, parseDocument } from 'yaml';
 
-/** Where a value stands: keys and list positions from the top. */
+/** Where a value stands: keys and list positions from the top; no unit. */
 export type ValuePath = readonly (string | number)[];
 
 /**
@@ -23,7 +23,7 @@ export function changedText(text: string, path: ValuePath, value: unknown): stri
 
 function removeEmptied(document: ReturnType<typeof parseDocument>, path: ValuePath): void {
   if (path.length === 0) return;
-  const left = document.getIn(path, true);
+  const left: unknown = document.getIn(path, true);
   if (!isCollection(left) || left.items.length > 0) return;
   document.deleteIn(path);
   removeEmptied(document, path.slice(0, -1));
