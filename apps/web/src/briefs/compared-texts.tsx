@@ -1,5 +1,5 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
-import { useMemo, type ReactElement } from 'react';
+import { useEffect, useMemo, useRef, type ReactElement } from 'react';
 import './compared-texts.css';
 import { comparedLines } from './compared-lines.ts';
 
@@ -8,36 +8,46 @@ interface Side {
   readonly text: string;
 }
 
-/** Two texts side by side; lines that only one of them has carry a sign and words, not a colour alone. */
+/** Room above the first line that differs. */
+const CONTEXT_px = 120;
+
+/** Two texts side by side, from the first line that differs; lines that only one of them has carry a sign and words, not a colour alone. */
 export function ComparedTexts({ left, right }: { left: Side; right: Side }): ReactElement {
   const rows = useMemo(() => comparedLines(left.text, right.text), [left.text, right.text]);
   const words = BRIEF_PAGE_WORDS.compared;
+  const whole = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const first = whole.current?.querySelector<HTMLElement>('[data-only]');
+    if (first) whole.current?.scrollTo({ top: first.offsetTop - CONTEXT_px });
+  }, [left.text]);
   return (
-    <div className="compared" role="region" aria-label={words.label} tabIndex={0}>
+    <div ref={whole} className="compared" role="region" aria-label={words.label} tabIndex={0}>
       <div className="compared-title">{left.title}</div>
       <div className="compared-title">{right.title}</div>
-      {rows.map((row) => (
-        <div className="compared-row" key={`${String(row.leftLine)}-${String(row.rightLine)}`}>
-          <Line text={row.left} sign={row.right === undefined ? '−' : ''} words={words.removed} />
-          <Line text={row.right} sign={row.left === undefined ? '+' : ''} words={words.added} />
+      {rows.map(({ left: was, right: is, isSame }, index) => (
+        <div className="compared-row" key={index}>
+          <Line text={was} only={isSame ? undefined : { sign: '−', words: words.removed }} />
+          <Line text={is} only={isSame ? undefined : { sign: '+', words: words.added }} />
         </div>
       ))}
     </div>
   );
 }
 
-function Line({ text, sign, words }: { text: string | undefined; sign: string; words: string }): ReactElement {
-  const isOnly = sign !== '' && text !== undefined;
+interface LineProps {
+  readonly text: string | undefined;
+  /** How a line that only this text has is marked. */
+  readonly only: { readonly sign: string; readonly words: string } | undefined;
+}
+
+function Line({ text, only }: LineProps): ReactElement {
+  const mark = text === undefined ? undefined : only;
   return (
-    <div
-      className="compared-line"
-      data-only={isOnly ? '' : undefined}
-      data-missing={text === undefined ? '' : undefined}
-    >
+    <div className="compared-line" data-only={mark && ''} data-missing={text === undefined ? '' : undefined}>
       <span className="compared-sign" aria-hidden="true">
-        {isOnly ? sign : ''}
+        {mark?.sign}
       </span>
-      {isOnly && <span className="hidden-text">{words}: </span>}
+      {mark && <span className="hidden-text">{mark.words}: </span>}
       <code>{text}</code>
     </div>
   );

@@ -21,4 +21,5 @@ export {
   type WrittenQuantity,
   type WrittenSpread,
 } from './written-quantity.ts';
+export { usePageHidden } from './use-page-hidden.ts';
 export { useDraft, type DraftText } from './use-draft.ts';

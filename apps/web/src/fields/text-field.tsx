@@ -1,5 +1,6 @@
 import { useId, type ReactElement } from 'react';
 import { describedBy, FieldFrame, type FieldProps } from './field-frame.tsx';
+import { usePageHidden } from './use-page-hidden.ts';
 import { useDraft } from './use-draft.ts';
 
 export interface TextFieldProps extends FieldProps {
@@ -22,6 +23,7 @@ export function TextField(props: TextFieldProps): ReactElement {
     draft.send(text);
     props.onCommit(text === '' ? undefined : text);
   };
+  usePageHidden(commit);
   const control = {
     className: 'field-input',
     autoComplete: 'off',

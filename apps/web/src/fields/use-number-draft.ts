@@ -2,6 +2,7 @@ import type { ChangeEvent, ClipboardEvent, KeyboardEvent } from 'react';
 import { announce } from '../shell/announcer.tsx';
 import { judgedNumber, type NumberKind } from './judged-number.ts';
 import { steppedNumber } from './stepped-number.ts';
+import { usePageHidden } from './use-page-hidden.ts';
 import { useDraft } from './use-draft.ts';
 import { numberText } from './written-quantity.ts';
 
@@ -58,6 +59,7 @@ export function useNumberDraft(entry: NumberEntry): { readonly input: InputProps
       announce(judged.sentence ?? '');
     }
   };
+  usePageHidden(commit);
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
     const direction = { ArrowUp: 1, ArrowDown: -1 }[event.key];
     if (event.key === 'Enter') commit();

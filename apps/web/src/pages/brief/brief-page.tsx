@@ -10,7 +10,7 @@ import { BriefToolbar } from './brief-toolbar.tsx';
 import { ConflictPanel } from './conflict-panel.tsx';
 import { FaultList } from './fault-list.tsx';
 import { focusField } from './focus-field.ts';
-import { FormContext, type BriefForm, type Change } from './form-context.ts';
+import { FormContext, type BriefForm } from './form-context.ts';
 import { BriefFormView } from './form/brief-form-view.tsx';
 import { HistoryView } from './history-view.tsx';
 import { ofTheBrief } from './of-the-brief.ts';
@@ -119,15 +119,13 @@ function FormPanel({ shown, faults, onText }: FormPanelProps): ReactElement {
   );
 }
 
-/** One change goes through the workbench as a value; several make one step as a text. */
+/** Changes make one step as a text: at once, so that what is typed while the page is closed is kept too. */
 function changeBrief({ value }: BriefDocument): BriefForm['change'] {
   return (...changes) => {
-    const reachable = changes.map(([path, to]): Change => {
+    const text = changes.reduce((now, [path, to]) => {
       const found = reachableChange(value, path, to);
-      return [found.path, found.value];
-    });
-    const [first, ...others] = reachable;
-    if (first && others.length === 0) workbench.setValue(...first);
-    else workbench.setText(reachable.reduce((now, [path, to]) => changedText(now, path, to), workbench.state().text));
+      return changedText(now, found.path, found.value);
+    }, workbench.state().text);
+    workbench.setText(text);
   };
 }

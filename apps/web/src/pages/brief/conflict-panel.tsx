@@ -8,11 +8,13 @@ export function ConflictPanel({ save }: { save: Extract<SaveState, { kind: 'conf
   const words = BRIEF_PAGE_WORDS.conflict;
   const { version, by, text } = save.current;
   return (
-    <section className="conflict" role="alert" aria-labelledby="conflict-title">
-      <h2 id="conflict-title" className="brief-section-title attention">
-        <span aria-hidden="true">▲</span> {words.title(version, by)}
-      </h2>
-      <p>{words.body}</p>
+    <section className="conflict" aria-labelledby="conflict-title">
+      <div role="alert">
+        <h2 id="conflict-title" className="brief-section-title attention">
+          <span aria-hidden="true">▲</span> {words.title(version, by)}
+        </h2>
+        <p>{words.body}</p>
+      </div>
       <ComparedTexts left={{ title: words.theirs(version), text }} right={{ title: words.yours, text: save.yours }} />
       <div className="brief-ways">
         <button

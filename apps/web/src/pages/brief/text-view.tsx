@@ -1,7 +1,7 @@
 import type { FileFault } from '@fillwright/engine/catalogue';
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import { useEffect, useRef, type ReactElement } from 'react';
-import { useDraft, type DraftText } from '../../fields/index.ts';
+import { useDraft, usePageHidden, type DraftText } from '../../fields/index.ts';
 import { workbench } from '../../state/index.ts';
 
 const REST_ms = 400;
@@ -61,6 +61,7 @@ function useTextDraft(text: string): { readonly draft: DraftText; readonly hand:
     draft.send(typed);
     workbench.setText(typed);
   };
+  usePageHidden(hand);
   const last = useRef(hand);
   useEffect(() => {
     last.current = hand;

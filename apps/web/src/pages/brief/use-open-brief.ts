@@ -3,14 +3,14 @@ import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { announce } from '../../shell/announcer.tsx';
 import { exampleText } from '../../state/documents-client.ts';
-import { workbench } from '../../state/index.ts';
+import { useWorkbench, workbench } from '../../state/index.ts';
 import { briefDocument } from './brief-document.ts';
 import { problemText, readBriefFile, valueIn } from '../../briefs/index.ts';
 
 export interface OpenBrief {
   readonly file: (file: File) => void;
   readonly example: (name: string) => void;
-  /** What became of the last one, as one sentence. */
+  /** What became of the last one, as one sentence, until the brief is changed. */
   readonly said: string | undefined;
 }
 
@@ -19,14 +19,15 @@ export interface OpenBrief {
  * another product is opened beside this one.
  */
 export function useOpenBrief(): OpenBrief {
-  const [said, setSaid] = useState<string>();
+  const [said, setSaid] = useState<{ readonly sentence: string; readonly text: string }>();
+  const text = useWorkbench((state) => state.text);
   const navigate = useNavigate();
   const say = (sentence: string): void => {
-    setSaid(sentence);
+    setSaid({ sentence, text: workbench.state().text });
     announce(sentence);
   };
-  const beside = async (text: string): Promise<void> => {
-    const id = await workbench.create(text);
+  const beside = async (other: string): Promise<void> => {
+    const id = await workbench.create(other);
     await navigate({ to: '/products/$id/brief', params: { id } });
   };
   const open = async (file: File): Promise<void> => {
@@ -44,7 +45,7 @@ export function useOpenBrief(): OpenBrief {
     say(problemText(error));
   };
   return {
-    said,
+    said: said?.text === text ? said.sentence : undefined,
     file: (file) => {
       open(file).catch(fail);
     },
