@@ -8,8 +8,6 @@ import { ENGINES, startEngine, type Engine } from '../../fixtures/engine.ts';
 import type { StoreSettings } from './open-store.ts';
 
 const WRITER = fileURLToPath(new URL('../../fixtures/append-versions.mjs', import.meta.url));
-// The quick compiler is enough for a writer that lives for a second.
-const FLAGS = ['--liftoff-only', '--no-wasm-dynamic-tiering'];
 const KILLS = 50;
 
 interface Confirmed {
@@ -26,7 +24,7 @@ async function killedRun(
   settings: StoreSettings,
   kill: () => Promise<void>,
 ): Promise<{ left: Left; confirmed: Map<string, number> }> {
-  const child = spawn(process.execPath, [...FLAGS, WRITER, JSON.stringify(settings)], {
+  const child = spawn(process.execPath, [WRITER, JSON.stringify(settings)], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const exit = once(child, 'close');

@@ -33,6 +33,7 @@ export async function migrate(db: Db, options: Migrating): Promise<void> {
     if (reached === latest) return;
     if (reached > 0) await backUp?.(reached + 1);
     await db.tx(async (tx) => {
+      await tx.query('insert into fillwright.migration (number, at) values (0, now()) on conflict do nothing');
       await tx.query('select 1 from fillwright.migration where number = 0 for update');
       if ((await formOf(tx)) !== reached) return;
       for (const { number, statements } of migrations.filter(({ number: each }) => each === reached + 1)) {
@@ -56,7 +57,6 @@ async function requireOurs(db: Db, { place, whenNone }: Migrating): Promise<void
   const statements = [
     'create schema if not exists fillwright',
     'create table if not exists fillwright.migration (number integer primary key, at timestamptz not null)',
-    'insert into fillwright.migration (number, at) values (0, now()) on conflict do nothing',
   ];
   for (const statement of statements)
     await db.query(statement).catch((error: unknown) => {
