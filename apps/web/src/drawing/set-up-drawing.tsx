@@ -1,4 +1,12 @@
-import { useContext, type CSSProperties, type ReactNode } from 'react';
+import {
+  memo,
+  useContext,
+  useDeferredValue,
+  useMemo,
+  type ComponentType,
+  type CSSProperties,
+  type ReactNode,
+} from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { rounded as r } from './at-mm.ts';
 import { CalloutLines, CalloutTexts } from './capsule/callout-texts.tsx';
@@ -39,7 +47,7 @@ export function SetUpDrawing(props: {
     <div className="drawing" style={scaleOf(room)}>
       <div className="drawing-sheet">
         <div className="drawing-parts">
-          <Parts setUp={setUp} />
+          <AfterTheMove setUp={setUp} Shown={Parts} />
         </div>
         <div className="drawing-stage">
           <div className="drawing-origin">
@@ -67,7 +75,7 @@ export function SetUpDrawing(props: {
           <Legend />
           {Shells ? (
             <div className="drawing-shells">
-              <Shells setUp={setUp} />
+              <AfterTheMove setUp={setUp} Shown={Shells} />
             </div>
           ) : null}
         </div>
@@ -75,6 +83,17 @@ export function SetUpDrawing(props: {
       </div>
     </div>
   );
+}
+
+/** What need not follow a lever in the same frame is rendered when there is time. */
+const AfterTheMove = memo(function AfterTheMove({ setUp, Shown }: AfterProps): ReactNode {
+  const shown = useDeferredValue(setUp);
+  return useMemo(() => <Shown setUp={shown} />, [Shown, shown]);
+});
+
+interface AfterProps {
+  readonly setUp: DrawnSetUp;
+  readonly Shown: ComponentType<{ readonly setUp: DrawnSetUp }>;
 }
 
 /** @returns numbers of the room for the style sheet, which makes the scale of them */

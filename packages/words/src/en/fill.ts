@@ -161,6 +161,7 @@ export const FILL_WORDS = {
   },
   columnsAbout: (of: { mean: string; single: string }): string =>
     `out: share after set-up beyond ±${of.mean} % (means), ±${of.single} % (single).`,
+  pins: 'pins',
   candidateLabel: (of: { rank: number; size: string; parts: string; pins: string }): string =>
     `set-up ${of.rank}: size ${of.size}, ${of.parts}, pins ${of.pins}`,
   decided: (of: { rank: number; why: string }): string => `before ${of.rank}: ${of.why}`,

@@ -5,11 +5,16 @@ import type { CapsuleLayout } from './capsule-layout.ts';
 type Place = Omit<PlacedLetter, 'letter'>;
 
 /** Places of the capsule that a letter can name. */
-const PLACES: Readonly<Record<string, (layout: CapsuleLayout, axis_mm: number) => Place>> = {
+const PLACES: Readonly<Record<string, (layout: CapsuleLayout, axis_mm: number, letter: DrawnLetter) => Place>> = {
   'slug-length': ({ slugRadius_mm, slugTop_mm }, axis_mm) =>
     uprightLetter({ x_mm: axis_mm - slugRadius_mm + 0.5, from_mm: 0, to_mm: -slugTop_mm, share: 0.3 }),
-  'slug-width': ({ slugRadius_mm }, axis_mm) =>
-    levelLetter({ y_mm: -1.2, from_mm: axis_mm - slugRadius_mm, to_mm: axis_mm + slugRadius_mm }),
+  // A letter r is the radius: half the width.
+  'slug-width': ({ slugRadius_mm }, axis_mm, { base }) =>
+    levelLetter({
+      y_mm: -1.2,
+      from_mm: axis_mm - slugRadius_mm,
+      to_mm: base === 'r' ? axis_mm : axis_mm + slugRadius_mm,
+    }),
   'dead-space': ({ dead_mm }, axis_mm) => uprightLetter({ x_mm: axis_mm + 0.4, from_mm: 0, to_mm: dead_mm }),
   proud: ({ slugRadius_mm, domeAtEdge_mm, ...layout }, axis_mm) =>
     uprightLetter({ x_mm: axis_mm + slugRadius_mm - 1.2, from_mm: rim_mm(layout), to_mm: -domeAtEdge_mm }),
@@ -53,6 +58,6 @@ export function capsuleLetters(
 ): readonly PlacedLetter[] {
   return letters.flatMap((letter) => {
     const place = Object.hasOwn(PLACES, letter.field) ? PLACES[letter.field] : undefined;
-    return place ? [{ letter, ...place(layout, axis_mm) }] : [];
+    return place ? [{ letter, ...place(layout, axis_mm, letter) }] : [];
   });
 }

@@ -18,7 +18,7 @@ interface At extends StationPlace {
 const BED_mm = 0.55;
 
 const PLACES: Readonly<Record<string, (at: At) => Place>> = {
-  'feed-density': ({ axis_mm, face_mm }) => ({ at: { x_mm: axis_mm + 1.9, y_mm: face_mm - BED_mm } }),
+  'feed-density': ({ axis_mm, face_mm }) => ({ at: { x_mm: axis_mm + 1.45, y_mm: face_mm - BED_mm } }),
   refill: ({ axis_mm, face_mm }) => ({ at: { x_mm: axis_mm + 0.3, y_mm: face_mm - BED_mm } }),
   'bore-area': ({ bore_mm, axis_mm }) => levelLetter({ y_mm: -1.9, from_mm: bore_mm, to_mm: axis_mm }),
   'bore-diameter': ({ bore_mm, axis_mm }) => levelLetter({ y_mm: -3.4, from_mm: bore_mm, to_mm: axis_mm }),

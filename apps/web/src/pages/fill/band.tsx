@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import type { ReactNode } from 'react';
+import { useDeferredValue, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { drawingOf, MachineDrawing, type DrawnSetUp } from '../../drawing/index.ts';
@@ -26,6 +26,9 @@ const NO_SHEET: CandidateDetails['sheet'] = [];
 export function Band({ state, workbench, setUp, isNarrow, compared, take, compare }: BandProps): ReactNode {
   const { input, candidate, details, areDetailsPending } = setUp;
   const { brief, design, isSearching } = state;
+  // The ranking need not follow a lever in the same frame.
+  const settled = useDeferredValue(candidate);
+  const sheet = useDeferredValue(details?.sheet ?? NO_SHEET);
   return (
     <div className="band">
       {details ? <Forecast {...{ input, candidate, details }} isPending={areDetailsPending} /> : null}
@@ -33,9 +36,10 @@ export function Band({ state, workbench, setUp, isNarrow, compared, take, compar
       <div className="band-middle">
         {design ? (
           <Candidates
-            {...{ input, design, candidate, isSearching, compared, compare }}
+            {...{ input, design, isSearching, compared, compare }}
+            candidate={settled}
             take={isNarrow ? undefined : take}
-            sheet={details?.sheet ?? NO_SHEET}
+            sheet={sheet}
           />
         ) : null}
         {isNarrow ? <p className="quiet">{FILL_WORDS.readOnly}</p> : <Actions state={state} workbench={workbench} />}

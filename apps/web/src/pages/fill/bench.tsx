@@ -85,7 +85,10 @@ function Drawn({ setUp, setValue, isNarrow }: DrawnProps): ReactNode {
   const drawing = drawingOf(candidate.method);
   if (isNarrow) return <CapsuleDrawing setUp={setUp} />;
   if (!drawing) return <p className="attention">{FILL_WORDS.notDrawn(candidate.method)}</p>;
-  const { unit_pct, unsure_pct } = candidate.prediction.spread;
+  const { spread } = candidate.prediction;
+  // Rounded as shown: a last digit that moves with the lever would render every field.
+  const unit_pct = Number(spread.unit_pct.toFixed(2));
+  const unsure_pct = Number(spread.unsure_pct.toFixed(2));
   return (
     <>
       <SetUpDrawing

@@ -110,7 +110,8 @@ function Take({ row, take }: { readonly row: CandidateRow; readonly take: Candid
   const { rank, size, parts, settings, isChosen } = row;
   const name = (
     <>
-      <b>{rank ?? FILL_WORDS.asSet}</b> <span>{FILL_WORDS.inSize(size)}</span> <span>{parts}</span> <b>{settings}</b>
+      <b>{rank ?? FILL_WORDS.asSet}</b> <span>{FILL_WORDS.inSize(size)}</span> <span>{parts}</span>{' '}
+      <span className="quiet">{FILL_WORDS.pins}</span> <b>{settings}</b>
     </>
   );
   if (rank === undefined || !take) return <span className="candidate-take">{name}</span>;

@@ -1,16 +1,20 @@
 import { useSyncExternalStore } from 'react';
 
-const NARROW = '(max-width: 600px)';
+let query: MediaQueryList | undefined;
+
+/** Asked in every frame of a moving lever: made once. */
+function narrow(): MediaQueryList {
+  return (query ??= matchMedia('(max-width: 600px)'));
+}
 
 function subscribe(listener: () => void): () => void {
-  const query = matchMedia(NARROW);
-  query.addEventListener('change', listener);
+  narrow().addEventListener('change', listener);
   return () => {
-    query.removeEventListener('change', listener);
+    narrow().removeEventListener('change', listener);
   };
 }
 
 /** @returns whether the page is for reading only: a phone */
 export function useIsNarrow(): boolean {
-  return useSyncExternalStore(subscribe, () => matchMedia(NARROW).matches);
+  return useSyncExternalStore(subscribe, () => narrow().matches);
 }
