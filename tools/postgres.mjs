@@ -15,6 +15,8 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 
 const DEBIAN = '/usr/lib/postgresql';
+const APT = 'apt-get -o DPkg::Lock::Timeout=300 -qq';
+const PATH_QUESTION = 'pg_config --bindir';
 const WHAT_TO_INSTALL =
   'The store is tested on a real PostgreSQL server, and none was found: install the package postgresql ' +
   '(Debian, Ubuntu: apt-get install postgresql), or run this as root, which installs it.';
@@ -74,7 +76,7 @@ function programsFolder() {
   for (let tries = 0; tries < 3; tries++) {
     const found = findPrograms();
     if (found !== undefined) return found;
-    if (process.getuid?.() !== 0 || spawnSync('apt-get', ['--version']).status !== 0) break;
+    if (process.getuid?.() !== 0 || spawnSync(APT.split(' ')[0], ['--version']).status !== 0) break;
     install();
   }
   throw new Error(WHAT_TO_INSTALL);
@@ -82,7 +84,8 @@ function programsFolder() {
 
 function findPrograms() {
   const versions = existsSync(DEBIAN) ? readdirSync(DEBIAN).sort((a, b) => Number(b) - Number(a)) : [];
-  const told = spawnSync('pg_config', ['--bindir'], { encoding: 'utf8' }).stdout?.trim();
+  const [command, ...args] = PATH_QUESTION.split(' ');
+  const told = spawnSync(command, args, { encoding: 'utf8' }).stdout?.trim();
   const folders = [...versions.map((version) => join(DEBIAN, version, 'bin')), ...(told ? [told] : [])];
   return folders.find((folder) => ['initdb', 'postgres'].every((program) => existsSync(join(folder, program))));
 }
@@ -90,10 +93,10 @@ function findPrograms() {
 function install() {
   process.stderr.write('installing PostgreSQL for the tests of the store ...\n');
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  const patience = ['-o', 'DPkg::Lock::Timeout=300', '-qq'];
-  spawnSync('apt-get', [...patience, 'update'], { env, stdio: ['ignore', 2, 2] });
-  const what = ['install', '-y', '--no-install-recommends', 'postgresql'];
-  spawnSync('apt-get', [...patience, ...what], { env, stdio: ['ignore', 2, 2] });
+  for (const line of [`${APT} update`, `${APT} install -y --no-install-recommends postgresql`]) {
+    const [command, ...args] = line.split(' ');
+    spawnSync(command, args, { env, stdio: ['ignore', 2, 2] });
+  }
 }
 
 /** The server refuses to run as root. */

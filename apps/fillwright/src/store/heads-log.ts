@@ -103,7 +103,8 @@ function parse(text: string): HeadList {
     const [, site, kind, id, version, sha256] = LINE.exec(line) ?? [];
     if (site !== undefined && kind !== undefined && id !== undefined && sha256 !== undefined)
       notes.push({ site, kind, id, version: Number(version), sha256 });
-    else if (line !== '') garbledLines.push(i + (isWhole ? 2 : 1));
+    // Programs on one server that begin the list at the same moment each write its heading.
+    else if (line !== '' && line !== HEADING) garbledLines.push(i + (isWhole ? 2 : 1));
   }
   return { isWhole, notes, garbledLines };
 }

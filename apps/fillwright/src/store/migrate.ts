@@ -3,7 +3,7 @@ import type { Migration } from './migration.ts';
 import { StoreError } from './store-error.ts';
 
 /** Several programs may make the tables at the same moment; the later one meets one of these and looks again. */
-const MADE_MEANWHILE = ['23505', '42P06', '42P07'];
+const MADE_MEANWHILE = ['23505', '42710', '42P06', '42P07'];
 
 export interface Migrating {
   readonly migrations: readonly Migration[];

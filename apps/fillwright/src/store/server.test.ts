@@ -65,7 +65,17 @@ describe('openStore, server', () => {
     const store = await openStore(await engine.fresh());
     onTestFinished(store.close);
     await append(store, 0);
+    // Under way, lent but idle, and idle in the pool: none of them may end the program.
+    const underWay = expect(store.db.tx((tx) => tx.query('select pg_sleep(60)'))).rejects.toMatchObject({
+      code: 'unreachable',
+    });
+    let goOn = (): void => undefined;
+    const wait = new Promise<void>((resolve) => (goOn = resolve));
+    const lent = expect(store.db.tx(() => wait)).rejects.toMatchObject({ code: 'unreachable' });
+    await Promise.all([store.db.query('select 1'), store.db.query('select 1')]);
     await engine.kill();
+    goOn();
+    await Promise.all([underWay, lent]);
     const again = await append(store, 1).catch(() => append(store, 1));
     expect(again).toMatchObject({ outcome: 'kept', version: { version: 2 } });
   });

@@ -25,7 +25,7 @@ const PATIENCE = { statement_timeout: 60_000, query_timeout: 70_000, idle_in_tra
 export async function openServer({ url, place }: { url: string; place: string }): Promise<Db> {
   const pool = new pg.Pool({ connectionString: url, ...CONNECTION, ...PATIENCE, types: numberForBigint() });
   // Without a listener the end of an idle connection ends the program. The next call meets the trouble and tells it.
-  pool.on('error', () => undefined);
+  pool.on('error', ignored);
 
   const queryOn =
     (connection: pg.Pool | pg.PoolClient): Db['query'] =>
@@ -40,6 +40,8 @@ export async function openServer({ url, place }: { url: string; place: string })
     const connection = await pool.connect().catch((error: unknown) => {
       throw asStoreError(error, place);
     });
+    // As on the pool: while it is lent, its end comes here.
+    connection.on('error', ignored);
     const query = queryOn(connection);
     let isBroken = false;
     try {
@@ -51,6 +53,7 @@ export async function openServer({ url, place }: { url: string; place: string })
       await query('rollback').catch(() => (isBroken = true));
       throw error;
     } finally {
+      connection.off('error', ignored);
       connection.release(isBroken);
     }
   };
@@ -81,6 +84,10 @@ function numberForBigint(): pg.CustomTypesConfig {
   const types = new pg.TypeOverrides();
   types.setTypeParser(pg.types.builtins.INT8, Number);
   return types;
+}
+
+function ignored(): void {
+  // Told by the call that meets it.
 }
 
 function mayRunAgain(error: unknown): boolean {
