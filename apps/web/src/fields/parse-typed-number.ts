@@ -1,7 +1,7 @@
 import { isWithin, type NumberRange } from './number-range.ts';
 
 /** Why a text is not taken as a number; `words` has a sentence for each. */
-export type NumberRefusal =
+type NumberRefusal =
   'thousands-mark' | 'ambiguous' | 'several-numbers' | 'other-unit' | 'foreign-digits' | 'too-large' | 'not-a-number';
 
 /** What a person meant: a number, nothing, or something that is not guessed at. */

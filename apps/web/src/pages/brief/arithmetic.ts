@@ -10,7 +10,7 @@ import { ARITHMETIC_WORDS, domainErrorSentence } from '@fillwright/words/en';
 import { plainNumber, quantityForReading } from '@fillwright/words/numbers';
 
 /** One line of the calculation: what, how, and what it gives. */
-export interface ArithmeticLine {
+interface ArithmeticLine {
   readonly what: string;
   readonly steps: string;
   readonly result: string;

@@ -1,7 +1,7 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import type { KeyboardEvent, ReactElement } from 'react';
 
-export const TABS = ['form', 'text', 'history'] as const;
+const TABS = ['form', 'text', 'history'] as const;
 export type Tab = (typeof TABS)[number];
 
 /** Form, text, history. Arrow keys, Home and End move along. */
