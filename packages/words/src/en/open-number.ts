@@ -147,7 +147,7 @@ export const OPEN_NUMBER_WORDS = {
   checkRow: (of: { verdict: string; id: string; expected: string; got: string }): string =>
     `${of.verdict}: ${of.id}; ${of.expected} expected, ${of.got} got`,
   narrowed: ({ how, to }: { how: string; to: string }): string => `${how}: to ±${to}`,
-  measureMore: (what: string): string => `measure ${what} four times as often`,
+  measureMore: (what: string): string => `four times as many measurements of ${what}`,
   moreChecks: (count: number): string => `and ${count} more`,
   yes: 'yes',
   no: 'no',
