@@ -1,5 +1,5 @@
 import type { Letter, LetterPlace, NumberReference } from '../number-reference.ts';
-import type { ChosenEquation } from './shown-equation.ts';
+import type { ChosenEquation } from './chosen-equation.ts';
 
 /** What the station model was given and gave, read back from the reference and its outputs. */
 interface DiscNumbers {

@@ -11,7 +11,7 @@ import { shownEquation, type ShownEquation } from './shown-equation.ts';
 function shown(reference: NumberReference): ShownEquation {
   const entry = findEntry(reference.entry);
   const computed = entry && computeEntry(entry, reference.inputs);
-  if (!computed?.ok) throw new Error('cannot be computed');
+  if (!entry || !computed?.ok) throw new Error('cannot be computed');
   return shownEquation(reference, entry, computed.outputs);
 }
 

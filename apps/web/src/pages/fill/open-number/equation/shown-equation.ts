@@ -16,13 +16,6 @@ export interface ShownEquation {
   readonly symbols: ReadonlySet<string>;
 }
 
-/** An equation that was chosen for one number: other lines than the catalogue's, with all their values. */
-export interface ChosenEquation {
-  readonly latex: string;
-  readonly values: Readonly<Record<string, number>>;
-  readonly inDrawing: readonly Letter[];
-}
-
 const DIGITS = { upToSignificantDigits: 4 } as const;
 
 /**
