@@ -26,6 +26,8 @@ export async function openServer({ url, place }: { url: string; place: string })
   const pool = new pg.Pool({ connectionString: url, ...CONNECTION, ...PATIENCE, types: numberForBigint() });
   // Without a listener the end of an idle connection ends the program. The next call meets the trouble and tells it.
   pool.on('error', ignored);
+  // The same for a connection that is lent or on its way out.
+  pool.on('connect', (connection) => connection.on('error', ignored));
 
   const queryOn =
     (connection: pg.Pool | pg.PoolClient): Db['query'] =>
@@ -40,8 +42,6 @@ export async function openServer({ url, place }: { url: string; place: string })
     const connection = await pool.connect().catch((error: unknown) => {
       throw asStoreError(error, place);
     });
-    // As on the pool: while it is lent, its end comes here.
-    connection.on('error', ignored);
     const query = queryOn(connection);
     let isBroken = false;
     try {
@@ -53,7 +53,6 @@ export async function openServer({ url, place }: { url: string; place: string })
       await query('rollback').catch(() => (isBroken = true));
       throw error;
     } finally {
-      connection.off('error', ignored);
       connection.release(isBroken);
     }
   };
