@@ -2,6 +2,7 @@ import { useEffect, useState, type ReactNode } from 'react';
 import { SHELL_WORDS } from '@fillwright/words/en';
 import { useWorkbench, workbench } from '../state/index.ts';
 import { ServerProblem } from '../state/documents-client.ts';
+import { PersonField } from './person-field.tsx';
 import { Thread } from './thread.tsx';
 import type { Blank } from './thread-of.ts';
 
@@ -31,6 +32,7 @@ export function ProductFrame({
     <>
       <Thread here={here} />
       <main id="page">{problem === undefined ? children : <p className="frame-problem attention">{problem}</p>}</main>
+      <PersonField />
     </>
   );
 }

@@ -1,6 +1,8 @@
 /** The frame of the workbench: thread, title, what goes wrong around a page. */
 export const SHELL_WORDS = {
   title: 'Fillwright',
+  person: 'Your name',
+  personHelp: 'kept with every version you make in this browser, unsigned',
   noSuchPage: 'There is no page at this address.',
   toStart: 'To all products',
   noSuchProduct: (id: string): string =>
