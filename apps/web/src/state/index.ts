@@ -1,3 +1,3 @@
-export type { BriefState, Choice, SaveState, WorkbenchState } from './workbench-state.ts';
+export type { BriefState, SaveState, WorkbenchState } from './workbench-state.ts';
 export { useWorkbench } from './use-workbench.ts';
 export { workbench, type Workbench } from './workbench.ts';

@@ -2,7 +2,7 @@ import { exampleText } from './documents-client.ts';
 import type { BriefState } from './workbench-state.ts';
 
 /** Name under which faults of the brief's own text come back. */
-export const BRIEF_FILE = 'brief';
+const BRIEF_FILE = 'brief';
 const SEED = 1;
 
 /**

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { depthOfText, readingsOf } from './depth-of-text.ts';
 
 const scale = {
-  ...{ station: 1, zeroReading_division: 18, deeperIs: 1, pitch_mm_per_division: 1 },
+  ...{ station: 1, zeroReading_division: 18, deeperIs: 1 as const, pitch_mm_per_division: 1 },
   ...{ step_division: 0.1, backlash_division: 0.1 },
 } as const;
 const machine = { min_mm: 0, max_mm: 8 };

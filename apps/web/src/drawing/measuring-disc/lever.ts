@@ -14,7 +14,7 @@ import {
 } from '@fillwright/engine/fillers';
 
 /** Scale of one pin on the disc that is mounted: what turns depths into readings and back. */
-export interface MountedScale {
+interface MountedScale {
   readonly axis: PinAxis;
   readonly scale: StationScale;
   readonly discHeight_mm: number;

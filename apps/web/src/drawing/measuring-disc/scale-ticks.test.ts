@@ -3,7 +3,7 @@ import { scaleText } from './scale-text.ts';
 import { scaleTicks } from './scale-ticks.ts';
 
 const scale = {
-  ...{ station: 1, zeroReading_division: 18.1, deeperIs: 1, pitch_mm_per_division: 1 },
+  ...{ station: 1, zeroReading_division: 18.1, deeperIs: 1 as const, pitch_mm_per_division: 1 },
   ...{ step_division: 0.1, backlash_division: 0.1 },
 } as const;
 const machine = { min_mm: 0, max_mm: 3 };

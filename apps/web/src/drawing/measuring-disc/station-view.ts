@@ -135,6 +135,6 @@ function massBefore(before_mg: number | undefined, mass_mg: number): string | un
 }
 
 /** Mass in the bore before the first tamp: the struck bore at the feed density. @returns mg */
-export function struckMass_mg({ context }: DrawnSetUp['place'], { bore_mm, height_mm }: DiscSetUp): number {
+function struckMass_mg({ context }: DrawnSetUp['place'], { bore_mm, height_mm }: DiscSetUp): number {
   return (context.material.feedDensity_g_per_mL.mean * Math.PI * bore_mm * bore_mm * height_mm) / 4;
 }

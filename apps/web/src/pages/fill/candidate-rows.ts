@@ -43,7 +43,7 @@ export function candidateRows(
 }
 
 /** @returns whether two set-ups have the same shell, parts and values */
-export function isSame(one: Candidate, other: Candidate): boolean {
+function isSame(one: Candidate, other: Candidate): boolean {
   const { parts, values } = one.settings;
   return (
     one.size === other.size &&

@@ -8,7 +8,7 @@ import type { ForecastView } from './forecast-view.ts';
 type Expected = CandidateDetails['expected'];
 
 /** What to do in a zone, in a few words. @returns for example `pin 1 deeper` */
-export function zoneText(decision: Decision, { under, over }: Expected): string {
+function zoneText(decision: Decision, { under, over }: Expected): string {
   const { zones } = FILL_WORDS;
   if (decision === 'stop' || decision === 'leave-alone') return zones[decision];
   const correction = decision === 'deeper' ? under : over;

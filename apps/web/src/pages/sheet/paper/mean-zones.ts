@@ -1,5 +1,5 @@
 /** What the mean of the first weights asks for. */
-export type Action = 'stop' | 'more' | 'leave' | 'less';
+type Action = 'stop' | 'more' | 'leave' | 'less';
 
 export interface MeanZone {
   readonly action: Action;
