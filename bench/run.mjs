@@ -10,7 +10,15 @@ import { whyNoBaseline } from './baseline.mjs';
 import { median } from './clock.mjs';
 import { machine, table } from './report.mjs';
 
-const NAMES = ['design-search', 'dosage-units-pass', 'normals', 'design-process', 'set-up-idle', 'start-up'];
+const NAMES = [
+  'design-search',
+  'dosage-units-pass',
+  'normals',
+  'design-process',
+  'set-up-idle',
+  'start-up',
+  'durable-versions',
+];
 const ROUNDS = 3;
 
 const options = { write: { type: 'boolean', default: false }, date: { type: 'string' } };
