@@ -1,6 +1,8 @@
 import { defineEntry, type Entry } from '#catalogue';
 import { afterSetUp } from './after-set-up.ts';
+import { forecastEntries } from './forecast-entries.ts';
 import { limitCard } from './limit-card.ts';
+import { outlookEntries } from './outlook-entries.ts';
 
 /** Catalogue entries of what a design is ranked by and of the limit card. */
 export const entries: readonly Entry[] = [
@@ -132,4 +134,6 @@ export const entries: readonly Entry[] = [
       };
     },
   }),
+  ...outlookEntries,
+  ...forecastEntries,
 ];
