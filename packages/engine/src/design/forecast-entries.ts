@@ -8,7 +8,7 @@ export const forecastEntries: readonly Entry[] = [
     id: 'design.first-weights',
     title: 'First weights: where their mean lies in 98 of 100 starts',
     equation:
-      '\\begin{aligned} low &= r\\,\\lfloor q_{.01}/r \\rfloor \\\\ high &= r\\,\\lceil q_{.99}/r \\rceil \\\\ g &= n + \\bar t \\end{aligned}',
+      '\\begin{aligned} n_- &= r\\,\\lfloor q_{.01}/r \\rfloor \\\\ n_+ &= r\\,\\lceil q_{.99}/r \\rceil \\\\ g_\\pm &= n_\\pm + \\bar t \\end{aligned}',
     inputs: [
       { key: 'low98_mg', title: 'mean before a trial, 1 in 100 lies below', kind: 'number', unit: 'mg' },
       { key: 'high98_mg', title: 'mean before a trial, 1 in 100 lies above', kind: 'number', unit: 'mg' },
@@ -51,7 +51,7 @@ export const forecastEntries: readonly Entry[] = [
   defineEntry({
     id: 'design.narrowed-width',
     title: 'How far the forecast may be off after a measurement',
-    equation: "h' = h\\,\\sqrt{1-\\tfrac{3}{4}\\,s}",
+    equation: 'h_1 = h\\,\\sqrt{1-\\tfrac{3}{4}\\,s}',
     inputs: [
       { key: 'half_mg', title: 'half the width of the central 90 % now', kind: 'number', unit: 'mg', min: 0 },
       {

@@ -32,7 +32,7 @@ type Inputs = ValuesOf<typeof INPUTS>;
 export const partChangeEntry: Entry = defineEntry({
   id: 'dosing.disc-part-change',
   title: 'What another disc or spring set does to the mass',
-  equation: "\\Delta W = W_2 - W_1,\\quad W_1 = W(H,D,F_0,k_s),\\quad W_2 = W(H',D',F_0',k_s')",
+  equation: 'w = W_2 - W_1,\\quad W_1 = W(H,D,F_0,k_s),\\quad W_2 = W(H_2,D_2,F_2,k_2)',
   inputs: INPUTS,
   outputs: [
     { key: 'change_mg', title: 'change of the mass', kind: 'number', unit: 'mg' },

@@ -95,8 +95,7 @@ type Inputs = ValuesOf<typeof INPUTS>;
 export const stepGainEntry: Entry = defineEntry({
   id: 'dosing.disc-step-gain',
   title: 'Mass per step of a pin, over what is not known',
-  equation:
-    'g = \\operatorname{median}\\,\\frac{W_2-W_1}{n},\\quad W_2 = W(p_k+\\Delta p),\\quad W_1 = W(p_k-\\Delta p)',
+  equation: 'g = \\operatorname{median}\\,\\frac{W_2-W_1}{n},\\quad W_2 = W(p_k+s),\\quad W_1 = W(p_k-s)',
   inputs: INPUTS,
   outputs: [
     { key: 'median_mg_per_step', title: 'mass per step, median of the draws', kind: 'number', unit: 'mg/step' },

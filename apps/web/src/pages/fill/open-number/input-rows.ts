@@ -31,7 +31,7 @@ export interface InputRow {
 const Z_90 = 1.6448536269514722;
 const DIGITS = 4;
 /** Entries of the station model: the equation of one number uses few of their many inputs. */
-const MANY_INPUTS = /^dosing\.disc-(stations|recurrence)$/;
+const MANY_INPUTS = /^dosing\.disc-(stations|recurrence|step-gain|part-change)$/;
 
 /**
  * The inputs of a number with value, interval and origin.

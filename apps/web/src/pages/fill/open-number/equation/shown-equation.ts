@@ -5,8 +5,12 @@ import { numbersPutIn, type PrintedLetters } from '../latex/numbers-put-in.ts';
 import { parseLatex } from '../latex/parse-latex.ts';
 import { symbolsIn } from '../latex/symbols-in.ts';
 import type { Letter, NumberReference } from '../number-reference.ts';
+import type { ChosenEquation } from './chosen-equation.ts';
 import { discEquation } from './disc-equation.ts';
+import { gainEquation } from './gain-equation.ts';
 import { LETTER_MEANINGS } from './letter-meanings.table.ts';
+import { lineOfEntry } from './line-of-entry.ts';
+import { spreadEquation } from './spread-equation.ts';
 
 /** An equation for the panel: with its letters, with its numbers, and which letters the drawing can show. */
 export interface ShownEquation {
@@ -31,8 +35,8 @@ export function shownEquation(
   entry: Entry,
   outputs: Readonly<Record<string, unknown>>,
 ): ShownEquation {
-  const chosen = discEquation(reference, outputs);
-  const latex = chosen?.latex ?? entry.equation;
+  const chosen = chosenEquation(reference, outputs);
+  const latex = chosen?.latex ?? lineOfEntry(reference) ?? entry.equation;
   const printed = chosen ? printedValues(chosen.values) : printedLetters(reference, outputs);
   const equation = parseLatex(latex);
   const lettered = equationLines(equation);
@@ -45,6 +49,21 @@ export function shownEquation(
     inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference),
     symbols: symbolsIn(equation),
   };
+}
+
+/** Entries of which the panel shows another line than the catalogue's, with values of its own. */
+function chosenEquation(
+  reference: NumberReference,
+  outputs: Readonly<Record<string, unknown>>,
+): ChosenEquation | undefined {
+  switch (reference.entry) {
+    case 'dosing.disc-step-gain':
+      return gainEquation(reference, outputs);
+    case 'dosing.unit-spread':
+      return spreadEquation(reference, outputs);
+    default:
+      return discEquation(reference, outputs);
+  }
 }
 
 const printedValue = (value: number): string => plainNumber(value, DIGITS).replaceAll('-', '−');
