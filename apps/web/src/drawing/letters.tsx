@@ -20,8 +20,13 @@ export function LetterLines({ letters }: { readonly letters: readonly PlacedLett
 
 /** The letters themselves, over the drawing. */
 export function LetterTexts({ letters }: { readonly letters: readonly PlacedLetter[] }): ReactNode {
-  return letters.map(({ letter, at }) => (
-    <span key={nameOf(letter)} className="drawing-letter" aria-hidden="true" style={atMm(at)}>
+  return letters.map(({ letter, at, isBefore }) => (
+    <span
+      key={nameOf(letter)}
+      className={isBefore ? 'drawing-letter drawing-letter-before' : 'drawing-letter'}
+      aria-hidden="true"
+      style={atMm(at)}
+    >
       {createElement('math', {}, symbol(letter))}
     </span>
   ));

@@ -7,7 +7,7 @@ type Station = number;
 export type NumberName =
   | `${'mass' | 'force' | 'gain'}:${Station}`
   | 'density'
-  | `slug-${'length' | 'dead' | 'proud' | 'longest' | 'free' | 'rim'}`
+  | `slug-${'length' | 'dead' | 'free' | 'rim'}`
   /** A part in stock by slot and number, the heaviest slug by size of the shell. */
   | `part:${string}`
   | `largest:${string}`;

@@ -40,7 +40,7 @@ export const outlookEntries: readonly Entry[] = [
     id: 'design.dosage-units-outlook',
     title: 'Uniformity of dosage units to expect after set-up',
     equation:
-      'P = \\int P(\\text{both stages} \\mid \\mu,\\sigma)\\,dF(u)\\,dN(\\mu),\\quad \\mu\\sim N(\\bar\\mu,\\sigma_b^2),\\quad \\ln u\\sim N,\\quad \\sigma = \\sqrt{u^2+v^2}\\ \\text{by content},\\quad \\sigma = u\\,\\bar\\mu\\ \\text{by mass variation}',
+      'P = \\operatorname{mean}_{u,\\mu}\\,\\operatorname{Pr}(\\text{both stages} \\mid \\mu,\\sigma),\\quad \\mu\\sim N(\\bar\\mu,\\sigma_b^2),\\quad \\ln u\\sim N,\\quad \\sigma = \\sqrt{u^2+v^2}\\ \\text{by content},\\quad \\sigma = u\\,\\bar\\mu\\ \\text{by mass variation}',
     inputs: [
       { key: 'judged', title: 'how units are judged', kind: 'choice', choices: ['by-content', 'by-mass-variation'] },
       { key: 'mean_pct', title: 'mean content of the units', kind: 'number', unit: '%', above: 0, max: 200 },
@@ -86,7 +86,7 @@ export const outlookEntries: readonly Entry[] = [
   defineEntry({
     id: 'design.uniformity-of-mass-outlook',
     title: 'Uniformity of mass to expect',
-    equation: 'P = \\int P(\\text{pass} \\mid \\bar w,u)\\,dF(u),\\quad \\ln u\\sim N',
+    equation: 'P = \\operatorname{mean}_u\\,\\operatorname{Pr}(\\text{pass} \\mid \\bar w,u),\\quad \\ln u\\sim N',
     inputs: [
       { key: 'mean_mg', title: 'mean mass of the contents', kind: 'number', unit: 'mg', above: 0 },
       UNIT,

@@ -1,7 +1,8 @@
 import { plainNumber } from '#numbers';
 import { HALVED_BY_WORDS } from './design.ts';
 
-const CAUSES: Readonly<Record<string, string>> = {
+/** Causes of the spread between capsules. */
+export const CAUSE_WORDS: Readonly<Record<string, string>> = {
   stroke: 'feed density, common to a stroke',
   'between-bore': 'between bores',
   'pin-length': 'pin length',
@@ -78,7 +79,7 @@ const ORIGINS = {
   shellLot: (lot: string | undefined): string => (lot === undefined ? 'shells weighed' : `shells weighed, lot ${lot}`),
   dossier: 'the brief',
   lot: 'assay of the lot, in the brief',
-  draws: '98 or 90 of 100 draws of all that is not known',
+  draws: (count: number): string => `${count} of 100 draws of all that is not known`,
   shares: 'shares of the width of the mean',
   bias: 'assay, set-up and differences between times',
   assay: 'what the assay may be off, in the brief or 1\u202F%, a guess',
@@ -91,11 +92,7 @@ const REMARKS = {
   given: (rule: string): string => `It is given, not computed: ${rule}.`,
   dose: 'It is the mass when the last station is left.',
   mean: 'It is the mass of the dose at the means of everything that is not known; its interval comes from 512 draws.',
-  spread: ({ components }: { components: readonly { cause: string; sd_pct: number }[] }): string =>
-    `Root of the sum of squares of its causes: ${components
-      .filter(({ sd_pct }) => sd_pct > 0)
-      .map(({ cause, sd_pct }) => `${CAUSES[cause] ?? cause} ${plainNumber(sd_pct, { decimals: 2 })} %`)
-      .join(', ')}.`,
+  gain: 'Without a subscript it is the median of 512 draws; with 0 it stands at the means, with every spring as drawn.',
 } as const;
 
 /** Words of the panel that opens a number in place. */
@@ -123,6 +120,7 @@ export const OPEN_NUMBER_WORDS = {
     origin: 'where it comes from',
     share: 'share of width',
   },
+  over: (text: string): string => `more than ${text}`,
   ofRank: (rank: number): string => `Of set-up ${rank} in the table, not of the one that is drawn.`,
   gone: 'This number is no longer on the page.',
   opens: 'opens',

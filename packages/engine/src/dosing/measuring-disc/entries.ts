@@ -67,7 +67,7 @@ const geometric: readonly Entry[] = [
     inputs: [FEED, BORE, REFILL],
     outputs: [{ key: 'gain_mg_per_mm', title: 'mass per mm of pin depth', kind: 'number', unit: 'mg/mm' }],
     sources: [GEOMETRY],
-    validity: 'Pins on their stops. On spring the gain drops to about 0 and disc and spring rule.',
+    validity: 'Pins on their stops. On spring the gain drops, with deep pins to about 0, and disc and spring rule.',
     restsOn: 'feed density and refill factor, which weights at one pin setting cannot tell apart',
     compute: ({ feedDensity_g_per_mL, boreDiameter_mm, refill_ratio }) => ({
       gain_mg_per_mm: refill_ratio * feedDensity_g_per_mL * boreArea_mm2(boreDiameter_mm),

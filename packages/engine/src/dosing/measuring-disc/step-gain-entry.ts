@@ -95,7 +95,8 @@ type Inputs = ValuesOf<typeof INPUTS>;
 export const stepGainEntry: Entry = defineEntry({
   id: 'dosing.disc-step-gain',
   title: 'Mass per step of a pin, over what is not known',
-  equation: 'g = \\operatorname{median}\\,\\frac{W_2-W_1}{n},\\quad W_2 = W(p_k+s),\\quad W_1 = W(p_k-s)',
+  equation:
+    'g = \\operatorname{median}\\,g_i,\\quad g_i = \\frac{W_2-W_1}{n},\\quad W_2 = W(p_k+s),\\quad W_1 = W(p_k-s)',
   inputs: INPUTS,
   outputs: [
     { key: 'median_mg_per_step', title: 'mass per step, median of the draws', kind: 'number', unit: 'mg/step' },
@@ -113,7 +114,7 @@ export const stepGainEntry: Entry = defineEntry({
     },
   ],
   validity:
-    'At these depths. Where the pin changes from stop to spring within the step the gain drops to about 0. A flush pin has none.',
+    'At these depths. Where the pin changes from stop to spring within the step the gain drops at once. A spring that yields behind this pin takes part of it back. A flush pin has none.',
   restsOn: 'feed density and refill factor on the stop; compression law and springs where the spring yields',
   compute: (inputs) => {
     const { station, step_mm } = inputs;

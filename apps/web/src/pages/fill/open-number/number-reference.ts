@@ -76,6 +76,8 @@ export interface NumberReference {
   readonly value?: number;
   /** Unit where there is no entry to say it. */
   readonly unit?: string;
+  /** What each item of a list is, by key of the input: then every item has a row of its own. */
+  readonly items?: Readonly<Record<string, readonly string[]>>;
   /** A difference: it stands with its sign. */
   readonly isChange?: true;
   /** Where the page shows something else than the entry computes, what that is. */

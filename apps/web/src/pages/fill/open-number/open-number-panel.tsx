@@ -2,7 +2,7 @@ import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import { useContext, useEffect, useId, useMemo, useRef, type ReactNode } from 'react';
 import { AttentionMark } from '../../../drawing/index.ts';
 import { inputRows } from './input-rows.ts';
-import type { NumberInterval } from './interval-of-number.ts';
+import type { NumberInterval } from './number-interval.ts';
 import { narrowing } from './narrowing.ts';
 import type { NumberReference, NumberReferences } from './number-reference.ts';
 import { rangeText } from './number-text.ts';

@@ -3,7 +3,7 @@ import { plainNumber } from '@fillwright/words/numbers';
 import type { CSSProperties, ReactNode } from 'react';
 import { SourceMark } from '../../../fields/index.ts';
 import type { InputRow } from './input-rows.ts';
-import type { NumberInterval } from './interval-of-number.ts';
+import type { NumberInterval } from './number-interval.ts';
 import { MathSymbol } from './latex/math-symbol.tsx';
 import { useLink } from './use-link.ts';
 

@@ -18,24 +18,24 @@ export function UsedBy({ of, references }: UsedByProps): ReactNode {
   );
   if (users.length === 0) return <p className="quiet">{OPEN_NUMBER_WORDS.usedByNothing}</p>;
   return (
-    <p>
-      {OPEN_NUMBER_WORDS.usedBy}
-      {users.map((reference, i) => (
-        <span key={reference.key}>
-          {i === 0 ? ' ' : ', '}
-          <button
-            type="button"
-            className="number"
-            onClick={() => {
-              open(reference.key);
-            }}
-          >
-            {openedNumber(reference).text} {reference.title}
-          </button>
-        </span>
-      ))}
-      .
-    </p>
+    <>
+      <p>{OPEN_NUMBER_WORDS.usedBy}</p>
+      <ul className="open-number-users">
+        {users.map((reference) => (
+          <li key={reference.key}>
+            <button
+              type="button"
+              className="number"
+              onClick={() => {
+                open(reference.key);
+              }}
+            >
+              {openedNumber(reference).text} {reference.title}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

@@ -25,9 +25,16 @@ export function gainEquation(
   const slice = steps * refill * feed * area * step;
   const isSlice = Math.abs(deeper - shallower - slice) <= SAME * Math.abs(deeper);
   const depth = (inputs['depths_mm'] as readonly number[])[station - 1] ?? NaN;
-  const median = 'g = \\operatorname{median}\\,\\frac{W_2-W_1}{n}';
+  const median = 'g = \\operatorname{median}\\,g_i,\\quad g_0 = \\frac{W_2-W_1}{n}';
   const values = {
-    ...{ g: given('median_mg_per_step'), W_2: deeper, W_1: shallower, n: steps, s: step },
+    ...{
+      g: given('median_mg_per_step'),
+      g_0: (deeper - shallower) / steps,
+      W_2: deeper,
+      W_1: shallower,
+      n: steps,
+      s: step,
+    },
     ...{ f: refill, ρ_0: feed, A: area, [`p_${station}`]: depth },
   };
   if (!isSlice)

@@ -52,7 +52,11 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
   'dosing.tamp-pressure': {
     ...{ P: of('pressures_MPa'), F: of('forces_N', 'force'), D: of('boreDiameter_mm', 'bore-diameter') },
   },
-  'dosing.spring-force': { F: of('force_N', 'force'), F_0: of('preload_N'), k: of('rate_N_per_mm') },
+  'dosing.spring-force': {
+    ...{ F: of('force_N', 'force'), F_0: of('preload_N'), k: of('rate_N_per_mm') },
+    // Values of the two depths come with the reference: the entry takes their difference.
+    ...{ x_set: of('set_mm', 'pin-depth'), x: of('reached_mm', 'reached-depth') },
+  },
   'dosing.released-slug': {
     ...{ L: of('released_mm', 'slug-length'), H: of('discHeight_mm', 'disc-height'), e_a: of('axialSpringback_pct') },
     ...{ W: of('width_mm', 'slug-width'), D: of('boreDiameter_mm', 'bore-diameter'), e_r: of('radialSpringback_pct') },
@@ -72,12 +76,14 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
     SE_t: of('tareStandardError_mg'),
   },
   'design.after-set-up': {
+    ...{ P_m: of('sampleMeansOutside_frac'), P_c: of('capsulesOutside_frac'), b: of('setUp_pct') },
+    ...{ l_m: of('meanAction_pct'), l_c: of('individualAction_pct') },
     ...{ t: of('betweenTimes_pct'), u: of('unit_pct'), φ: of('strokeShare_frac'), k: of('setUpSampleCount') },
     ...{ n: of('sampleCount'), B: of('boreCount') },
   },
   'design.dosage-units-outlook': {
     ...{ P: of('pass_frac'), 'bar μ': of('mean_pct'), u: of('unit_pct'), v: of('blend_pct'), σ_b: of('bias_pct') },
-    σ: of('sd_pct'),
+    ...{ σ: of('sd_pct'), a: of('median_pct') },
   },
   'design.uniformity-of-mass-outlook': { P: of('pass_frac'), 'bar w': of('mean_mg'), u: of('unit_pct') },
   'design.first-weights': {
@@ -87,6 +93,7 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
   },
   'design.half-width': { h: of('half_mg'), 'q_.05': of('low90_mg'), 'q_.95': of('high90_mg') },
   'design.narrowed-width': { h_1: of('narrowed_mg'), h: of('half_mg'), s: of('share_frac') },
+  'dosing.unit-spread': { u: of('unit_pct'), u_i: of('causes_pct') },
   'dosing.largest-slug': {
     ...{ W_max: of('mass_mg'), ρ: of('slugDensity_g_per_mL'), D: of('boreDiameter_mm', 'bore-diameter') },
     ...{ L_max: of('longestSlug_mm'), e_a: of('axialSpringback_pct') },

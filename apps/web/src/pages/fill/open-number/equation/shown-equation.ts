@@ -39,6 +39,7 @@ export function shownEquation(
   const latex = chosen?.latex ?? lineOfEntry(reference) ?? entry.equation;
   const printed = chosen ? printedValues(chosen.values) : printedLetters(reference, outputs);
   const equation = parseLatex(latex);
+  const symbols = symbolsIn(equation);
   const lettered = equationLines(equation);
   const numbered = equationLines(numbersPutIn(equation, printed));
   return {
@@ -46,8 +47,8 @@ export function shownEquation(
       const numbers = numbered[i];
       return { letters, numbers: JSON.stringify(numbers) === JSON.stringify(letters) ? undefined : numbers };
     }),
-    inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference),
-    symbols: symbolsIn(equation),
+    inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference, symbols),
+    symbols,
   };
 }
 
@@ -95,10 +96,10 @@ function printedOf(value: unknown, item: number | undefined): string | undefined
   return typeof value === 'number' ? printedValue(value) : undefined;
 }
 
-/** Letters of the table that can be measured in the drawing. */
-function lettersInDrawing({ entry, station }: NumberReference): readonly Letter[] {
+/** Letters of the equation that can be measured in the drawing. */
+function lettersInDrawing({ entry, station }: NumberReference, shown: ReadonlySet<string>): readonly Letter[] {
   return Object.entries(LETTER_MEANINGS[entry] ?? {}).flatMap(([letter, { place }]): Letter[] => {
-    if (place === undefined) return [];
+    if (place === undefined || !shown.has(letter)) return [];
     const [base = letter, sub] = letter.split('_');
     return [
       { base, ...(sub === undefined ? {} : { sub }), field: place, ...(station === undefined ? {} : { station }) },

@@ -20,6 +20,7 @@ export const LETTERS: Readonly<Record<string, string>> = {
   chi: 'χ',
   omega: 'ω',
   Delta: 'Δ',
+  Phi: 'Φ',
   infty: '∞',
 };
 
@@ -37,7 +38,6 @@ export const SIGNS: Readonly<Record<string, string>> = {
   sim: '∼',
   mid: '∣',
   sum: '∑',
-  int: '∫',
   lceil: '⌈',
   rceil: '⌉',
   lfloor: '⌊',

@@ -20,7 +20,7 @@ function firstWeights({ details, target }: PageFacts): readonly Named[] {
   const { interval, expected, card } = details;
   const tareMean_mg = card?.tare.mean_mg;
   const { origins, titles } = OPEN_NUMBER_WORDS;
-  const ofMean: InputOrigin = { number: 'mean', words: origins.draws };
+  const ofMean: InputOrigin = { number: 'mean', words: origins.draws(98) };
   const common = {
     entry: 'design.first-weights',
     inputs: {
@@ -54,7 +54,7 @@ function widths({ details }: PageFacts): readonly Named[] {
   const { low90_mg, high90_mg } = interval;
   const half_mg = halfWidth_mg(interval);
   const { origins, titles } = OPEN_NUMBER_WORDS;
-  const ofMean: InputOrigin = { number: 'mean', words: origins.draws };
+  const ofMean: InputOrigin = { number: 'mean', words: origins.draws(90) };
   return [
     [
       'half-width',

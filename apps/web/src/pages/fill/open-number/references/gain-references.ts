@@ -55,7 +55,8 @@ export function gainReferences(
     ...{ shallowest_mm: machineRange.min_mm, deepest_mm: machineRange.max_mm, seed: facts.input.seed },
   };
   const origins = { ...run.origins, ...stepOrigins(facts, trace) };
-  return [[`gain:${station}`, { entry: 'dosing.disc-step-gain', inputs, origins, ...shown }]];
+  const { remarks } = OPEN_NUMBER_WORDS;
+  return [[`gain:${station}`, { entry: 'dosing.disc-step-gain', inputs, origins, ...shown, remark: remarks.gain }]];
 }
 
 function sdsOf({ parameters, candidate }: PageFacts): Readonly<Record<string, unknown>> {

@@ -1,5 +1,5 @@
 import type { Candidate, CandidateDetails, SearchInput } from '@fillwright/engine/design';
-import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
+import { CAUSE_WORDS, OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import type { NumberKey, NumberReference, NumberReferences } from '../number-reference.ts';
 import { discReferences } from './disc-references.ts';
 import { forecastReferences } from './forecast-references.ts';
@@ -69,7 +69,12 @@ function wholeReferences({ candidate, details }: PageFacts, ofMethod: readonly N
         entry: 'dosing.unit-spread',
         inputs: { causes_pct: causes.map(({ sd_pct }) => sd_pct) },
         origins: { causes_pct: { basis: spread.basis } },
-        ...{ output: 'unit_pct', title: titles.spread, value: spread.unit_pct, remark: remarks.spread(spread) },
+        ...{
+          output: 'unit_pct',
+          title: titles.spread,
+          value: spread.unit_pct,
+          items: { causes_pct: causes.map(({ cause }) => CAUSE_WORDS[cause] ?? cause) },
+        },
       },
     ],
   ];

@@ -32,7 +32,10 @@ export function shellReferences({ candidate, place }: PageFacts): readonly (read
     ['slug-proud', { ...common, output: 'proud_mm', title: words.titles.proud, value: fit.proud_mm }],
     [
       'slug-longest',
-      { ...common, output: 'longestSlug_mm', title: words.titles.longest, value: prediction.longest_mm },
+      {
+        ...{ ...common, from: ['slug-dead', 'slug-proud'], output: 'longestSlug_mm', title: words.titles.longest },
+        value: prediction.longest_mm,
+      },
     ],
     [
       'slug-free',
