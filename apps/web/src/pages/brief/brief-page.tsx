@@ -1,9 +1,9 @@
 import { documentSchemas } from '@fillwright/contract/schemas';
 import { changedText } from '@fillwright/contract/files';
 import type { FileFault } from '@fillwright/engine/catalogue';
-import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
+import { BRIEF_PAGE_WORDS, FILE_WORDS } from '@fillwright/words/en';
 import { useMemo, useState, type ReactElement } from 'react';
-import { useWorkbench, workbench } from '../../state/index.ts';
+import { useWorkbench, workbench, type BriefState, type NamedFile } from '../../state/index.ts';
 import { briefDocument, type BriefDocument } from './brief-document.ts';
 import './brief-page.css';
 import { BriefToolbar } from './brief-toolbar.tsx';
@@ -13,28 +13,30 @@ import { focusField } from './focus-field.ts';
 import { FormContext, type BriefForm } from './form-context.ts';
 import { BriefFormView } from './form/brief-form-view.tsx';
 import { HistoryView } from './history-view.tsx';
+import { NamedFiles } from './named-files.tsx';
 import { ofTheBrief } from './of-the-brief.ts';
 import { reachableChange } from './reachable-change.ts';
 import { limitsAt } from './schema-limits.ts';
-import { TabList, type Tab } from './tab-list.tsx';
+import { TabList } from './tab-list.tsx';
 import { TextView } from './text-view.tsx';
-import { useDropFile } from '../../briefs/index.ts';
+import { FileNotes, useDropFiles } from '../../briefs/index.ts';
 import { useOpenBrief } from './use-open-brief.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
 const SCHEMA = documentSchemas()['brief.schema.json'];
+const TABS = ['form', 'text', 'history'] as const;
 const NO_FAULTS: readonly FileFault[] = [];
 
 /** The brief as a form and as a text, with its history. */
 export function BriefPage(): ReactElement {
-  const [tab, setTab] = useState<Tab>('form');
+  const [tab, setTab] = useState<(typeof TABS)[number]>('form');
   const [line, setLine] = useState<{ line: number }>();
   const text = useWorkbench((state) => state.text);
   const brief = useWorkbench((state) => state.brief);
   const save = useWorkbench((state) => state.save);
   const id = useWorkbench((state) => state.id) ?? '';
   const open = useOpenBrief();
-  const { isOver, ...drop } = useDropFile(open.file);
+  const { isOver, ...drop } = useDropFiles(open.files);
   useUndoKeys();
   const shown = useMemo(() => briefDocument(text), [text]);
   const faults = useMemo(() => (brief.kind === 'faulty' ? brief.faults.filter(ofTheBrief) : NO_FAULTS), [brief]);
@@ -46,17 +48,18 @@ export function BriefPage(): ReactElement {
   const version = save.kind === 'conflict' ? save.current.version : save.version;
   return (
     <div className="brief-page" data-over={isOver ? '' : undefined} {...drop}>
-      <BriefToolbar id={id} text={text} save={save} open={open}>
-        <TabList tab={tab} onTab={setTab} />
+      <BriefToolbar id={id} text={text} save={save} open={open} files={filesOf(brief)}>
+        <TabList tabs={TABS} tab={tab} onTab={setTab} label={BRIEF_PAGE_WORDS.tabsLabel} />
       </BriefToolbar>
-      {open.said !== undefined && <p className="brief-said">{open.said}</p>}
-      {isOver && <p className="brief-said">{BRIEF_PAGE_WORDS.dropHere}</p>}
-      {save.kind === 'conflict' && <ConflictPanel save={save} />}
+      <FileNotes notes={open.notes} className="brief-said" />
+      {isOver && <p className="brief-said">{FILE_WORDS.dropHere}</p>}
+      {save.kind === 'conflict' && <ConflictPanel save={save} onResolve={workbench.resolve} />}
       <div className="brief-columns" data-tab={tab}>
         {tab !== 'history' && (
           <aside className="brief-aside" aria-label={BRIEF_PAGE_WORDS.state}>
             {tab === 'form' && <SectionIndex />}
-            <FaultList brief={brief} onGo={go} />
+            <FaultList brief={brief} onGo={go} onAsked={open.asked} />
+            <NamedFiles files={filesOf(brief)} />
           </aside>
         )}
         <div className="brief-panel" role="tabpanel" id="brief-panel" aria-labelledby={`brief-tab-${tab}`}>
@@ -69,12 +72,20 @@ export function BriefPage(): ReactElement {
               }}
             />
           )}
-          {tab === 'text' && <TextView text={text} faults={faults} goTo={line} />}
-          {tab === 'history' && <HistoryView id={id} version={version} text={text} />}
+          {tab === 'text' && (
+            <TextView text={text} faults={faults} goTo={line} words={BRIEF_PAGE_WORDS} onText={workbench.setText} />
+          )}
+          {tab === 'history' && (
+            <HistoryView document={{ kind: 'brief', id }} version={version} text={text} onTake={workbench.setText} />
+          )}
         </div>
       </div>
     </div>
   );
+}
+
+function filesOf(brief: BriefState): readonly NamedFile[] {
+  return brief.kind === 'reading' ? [] : brief.files;
 }
 
 /** The sections of the form, as its numbered headings. */

@@ -39,6 +39,7 @@ export function FrontPage({ facts, identity }: FrontPageProps): ReactNode {
         <>
           <p>{identity.version}</p>
           <p>{[identity.replaces, identity.status].filter((text) => text !== '').join(', ')}</p>
+          {identity.files !== '' && <p>{identity.files}</p>}
         </>
       }
       foot={[footOf(brief.product.name, identity), words.backIs]}
