@@ -10,15 +10,31 @@ export interface NamedFile extends FileDocument {
   readonly text: string;
 }
 
+/** What was read last under each path, for as long as the server does not answer. */
+const lastRead = new Map<string, NamedFile>();
+
 /**
  * Reads a file that a brief names: the newest version that is kept under its name, else the example of that name. An
- * example never stands in for a kept file that could not be read.
+ * example never stands in for a kept file that could not be read. While the server does not answer, what was read before
+ * counts, with the version it was.
  *
  * @param file - path as the brief names it
  * @returns text, and what was read
- * @throws ServerProblem when there is none, or the server does not answer
+ * @throws ServerProblem when there is none, or the server does not answer and it was never read
  */
 export async function namedFile(file: string): Promise<NamedFile> {
+  try {
+    const found = await askedFile(file);
+    lastRead.set(file, found);
+    return found;
+  } catch (error) {
+    const last = lastRead.get(file);
+    if (last && error instanceof ServerProblem && error.status === 0) return last;
+    throw error;
+  }
+}
+
+async function askedFile(file: string): Promise<NamedFile> {
   const { fileDocument } = await import('@fillwright/contract/documents');
   const document = fileDocument(file);
   if (!document) throw new ServerProblem(404, {});

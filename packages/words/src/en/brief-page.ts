@@ -90,7 +90,7 @@ export const BRIEF_PAGE_WORDS = {
   },
   conflict: {
     title: (version: number, by: string): string =>
-      `Version ${version} was kept by ${by} while you were changing the brief`,
+      `Version ${version} was kept by ${by} while you were changing the text`,
     body: 'Nothing is lost: both texts are here. What you do not choose stays in the history or in undo.',
     theirs: (version: number): string => `Version ${version}`,
     yours: 'Yours',
