@@ -35,11 +35,11 @@ export function BenchNotice({
   if (brief.kind === 'reading' || isSearching || !design) return <Notice>{FILL_WORDS.reading}</Notice>;
   return (
     <Notice isAttention>
-      {FILL_WORDS.none}{' '}
+      {FILL_WORDS.none}
+      <Rejections rejections={design.rejections} isOpen />
       <Link to="/products/$id/brief" params={{ id }}>
         {FILL_WORDS.toBrief}
       </Link>
-      <Rejections rejections={design.rejections} isOpen />
     </Notice>
   );
 }

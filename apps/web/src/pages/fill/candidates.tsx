@@ -68,7 +68,8 @@ export const Candidates = memo(function Candidates(props: CandidatesProps): Reac
 function Row({ row, take, compare, compared }: CandidatesProps & { readonly row: CandidateRow }): ReactNode {
   const { rank, decided, isChosen } = row;
   const isCompared = rank !== undefined && rank === compared;
-  const why = isCompared ? FILL_WORDS.comparing(rank) : decided;
+  const comparing = isCompared ? FILL_WORDS.comparing(rank) : '';
+  const about = [`${FILL_WORDS.inSize(row.size)}, ${row.parts}`, decided, comparing];
   return (
     <tbody className={isChosen ? 'candidate candidate-chosen' : 'candidate'}>
       <tr>
@@ -96,7 +97,7 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
               {isCompared ? FILL_WORDS.stopComparing : FILL_WORDS.compare}
             </button>
           )}
-          {[`${FILL_WORDS.inSize(row.size)}, ${row.parts}`, why].filter((text) => text !== '').join('; ')}
+          {about.filter((text) => text !== '').join('; ')}
         </td>
       </tr>
     </tbody>

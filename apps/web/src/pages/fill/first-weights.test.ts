@@ -22,10 +22,11 @@ describe('standardHeap', () => {
 
 describe('heapPath', () => {
   test('golden: dots of one column lie on each other, the others beside them', () => {
-    const dots = heapPath([0.1, 0.1, NaN]).match(/M[\d.]+ [\d.]+h0/g) ?? [];
-    expect(dots).toHaveLength(2);
+    const dots = heapPath([0.1, 0.1, 0.3]).match(/M[\d.]+ [\d.]+h0/g) ?? [];
+    expect(dots).toHaveLength(3);
     const heights = dots.map((dot) => Number(/ ([\d.]+)h/.exec(dot)?.[1]));
     expect(heights[0]).toBeGreaterThan(heights[1] ?? NaN);
+    expect(heights[2]).toBe(heights[0]);
   });
   test('limit: a heap never grows into the names of the limits', () => {
     const heights = [...heapPath(new Array<number>(100).fill(0.5)).matchAll(/ ([\d.]+)h/g)].map((found) =>
