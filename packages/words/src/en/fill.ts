@@ -166,7 +166,8 @@ export const FILL_WORDS = {
     `set-up ${of.rank}: size ${of.size}, ${of.parts}, pins ${of.pins}`,
   decided: (of: { rank: number; why: string }): string => `before ${of.rank}: ${of.why}`,
   compare: 'compare',
-  compareLabel: (rank: number): string => `compare with set-up ${rank}`,
+  compareLabel: (rank: number, isCompared: boolean): string =>
+    `${isCompared ? 'end comparison' : 'compare'} with set-up ${rank}`,
   comparing: (rank: number): string => `compared with ${rank}: thin lines and second figures`,
   stopComparing: 'end comparison',
   asSet: 'as set',

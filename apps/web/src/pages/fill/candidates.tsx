@@ -88,7 +88,7 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
             <button
               type="button"
               className="candidate-compare"
-              aria-label={FILL_WORDS.compareLabel(rank)}
+              aria-label={FILL_WORDS.compareLabel(rank, isCompared)}
               aria-pressed={isCompared}
               onClick={() => {
                 compare(isCompared ? undefined : rank);

@@ -30,6 +30,8 @@ export function isSameAxis(one: { readonly view: ForecastView }, other: { readon
     a.zones.length === b.zones.length &&
     a.zones.every(({ from_mg, decision }, i) => b.zones[i]?.from_mg === from_mg && b.zones[i].decision === decision) &&
     a.singleLow_mg === b.singleLow_mg &&
+    a.meanLow_mg === b.meanLow_mg &&
+    a.meanHigh_mg === b.meanHigh_mg &&
     a.tare_mg === b.tare_mg
   );
 }
