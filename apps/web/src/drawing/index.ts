@@ -3,5 +3,6 @@ export { drawingOf } from './drawings.ts';
 export { fixed, inMillimetres, short } from './figures.ts';
 export type { DrawnSetUp } from './method-drawing.ts';
 export { SetUpDrawing } from './set-up-drawing.tsx';
-export { CapsuleDrawing, MachineDrawing } from './split-drawings.tsx';
+export { CapsuleDrawing, MachineDrawing, UprightDrawing } from './split-drawings.tsx';
+export { useAtRest } from './use-at-rest.ts';
 export { OpeningContext, type Opening } from './opening.ts';

@@ -8,6 +8,7 @@ import { startDesignWorker, type DesignWorker } from './design-calls.ts';
 import { documentChoice } from './design-document.ts';
 import { emitter } from './emitter.ts';
 import { openingOf } from './opening.ts';
+import { rest } from './rest.ts';
 import { forgetText, keepText } from './kept-text.ts';
 import { productId } from './product-id.ts';
 import { readText } from './reading.ts';
@@ -223,7 +224,7 @@ class Desk implements Workbench {
       ...{ ...rest, ...moving, choice, candidate: found, areDetailsPending: true },
       ...{ canUndo: past.length > 0, canRedo: future.length > 0 },
     });
-    void this.#refine(input, choice);
+    void this.#refine(input, choice, phase);
   }
 
   /** A draft of the lever positions follows; only after a person moved them, never because a product was opened. */
@@ -233,7 +234,10 @@ class Desk implements Workbench {
     if (choice && keepers) keepers.design.touch(documentChoice(choice, this.#restsOn(keepers.brief.version)));
   }
 
-  async #refine(input: SearchInput, choice: Choice): Promise<void> {
+  async #refine(input: SearchInput, choice: Choice, phase: 'moving' | 'settled'): Promise<void> {
+    // While a lever is on its way every frame belongs to the drawing; the old figures stay, shown as pending.
+    if (phase === 'moving') await rest();
+    if (this.state().choice !== choice) return;
     const details = await (this.#worker ??= startDesignWorker()).details(input, choice);
     if (details && this.state().choice === choice) this.#set({ details, areDetailsPending: false });
   }

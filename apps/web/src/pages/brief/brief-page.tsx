@@ -2,9 +2,10 @@ import { documentSchemas } from '@fillwright/contract/schemas';
 import { changedText } from '@fillwright/contract/files';
 import type { FileFault } from '@fillwright/engine/catalogue';
 import { BRIEF_PAGE_WORDS, FILE_WORDS } from '@fillwright/words/en';
-import { useMemo, useState, type ReactElement } from 'react';
+import { useMemo, useState, type ReactElement, type ReactNode } from 'react';
 import { useWorkbench, workbench, type BriefState, type NamedFile } from '../../state/index.ts';
 import { briefDocument, type BriefDocument } from './brief-document.ts';
+import { ArithmeticView } from './arithmetic-view.tsx';
 import './brief-page.css';
 import { BriefToolbar } from './brief-toolbar.tsx';
 import { ConflictPanel } from './conflict-panel.tsx';
@@ -45,6 +46,10 @@ export function BriefPage(): ReactElement {
     setTab('text');
     setLine({ line: fault.line ?? 1 });
   };
+  const form = useMemo<BriefForm>(
+    () => ({ document: shown, faults, limitsAt: (path) => limitsAt(SCHEMA, path), change: changeBrief(shown) }),
+    [shown, faults],
+  );
   const version = save.kind === 'conflict' ? save.current.version : save.version;
   return (
     <div className="brief-page" data-over={isOver ? '' : undefined} {...drop}>
@@ -54,38 +59,49 @@ export function BriefPage(): ReactElement {
       <FileNotes notes={open.notes} className="brief-said" />
       {isOver && <p className="brief-said">{FILE_WORDS.dropHere}</p>}
       {save.kind === 'conflict' && <ConflictPanel save={save} onResolve={workbench.resolve} />}
-      <div className="brief-columns" data-tab={tab}>
-        {tab !== 'history' && (
-          <aside className="brief-aside" aria-label={BRIEF_PAGE_WORDS.state}>
-            {tab === 'form' && <SectionIndex />}
-            <FaultList brief={brief} onGo={go} onAsked={open.asked} />
-            <NamedFiles files={filesOf(brief)} />
-          </aside>
-        )}
-        <div className="brief-panel" role="tabpanel" id="brief-panel" aria-labelledby={`brief-tab-${tab}`}>
-          {tab === 'form' && (
-            <FormPanel
-              shown={shown}
-              faults={faults}
-              onText={() => {
-                setTab('text');
-              }}
-            />
+      <FormContext value={form}>
+        <div className="brief-columns" data-tab={tab}>
+          {tab !== 'history' && (
+            <Aside isOpen={shown.isOpen}>
+              <FaultList brief={brief} onGo={go} onAsked={open.asked} />
+              {tab === 'form' && <SectionIndex />}
+              <NamedFiles files={filesOf(brief)} />
+            </Aside>
           )}
-          {tab === 'text' && (
-            <TextView text={text} faults={faults} goTo={line} words={BRIEF_PAGE_WORDS} onText={workbench.setText} />
-          )}
-          {tab === 'history' && (
-            <HistoryView document={{ kind: 'brief', id }} version={version} text={text} onTake={workbench.setText} />
-          )}
+          <div className="brief-panel" role="tabpanel" id="brief-panel" aria-labelledby={`brief-tab-${tab}`}>
+            {tab === 'form' && (
+              <FormPanel
+                isOpen={shown.isOpen}
+                onText={() => {
+                  setTab('text');
+                }}
+              />
+            )}
+            {tab === 'text' && (
+              <TextView text={text} faults={faults} goTo={line} words={BRIEF_PAGE_WORDS} onText={workbench.setText} />
+            )}
+            {tab === 'history' && (
+              <HistoryView document={{ kind: 'brief', id }} version={version} text={text} onTake={workbench.setText} />
+            )}
+          </div>
         </div>
-      </div>
+      </FormContext>
     </div>
   );
 }
 
 function filesOf(brief: BriefState): readonly NamedFile[] {
   return brief.kind === 'reading' ? [] : brief.files;
+}
+
+/** In sight while the form is worked on: what it adds up to, what is to correct, where everything stands. */
+function Aside({ isOpen, children }: { readonly isOpen: boolean; readonly children: ReactNode }): ReactElement {
+  return (
+    <aside className="brief-aside" aria-label={BRIEF_PAGE_WORDS.state}>
+      {isOpen && <ArithmeticView />}
+      <div className="brief-state">{children}</div>
+    </aside>
+  );
 }
 
 /** The sections of the form, as its numbered headings. */
@@ -103,30 +119,15 @@ function SectionIndex(): ReactElement {
   );
 }
 
-interface FormPanelProps {
-  readonly shown: BriefDocument;
-  readonly faults: readonly FileFault[];
-  readonly onText: () => void;
-}
-
-function FormPanel({ shown, faults, onText }: FormPanelProps): ReactElement {
-  const form = useMemo<BriefForm>(
-    () => ({ document: shown, faults, limitsAt: (path) => limitsAt(SCHEMA, path), change: changeBrief(shown) }),
-    [shown, faults],
-  );
-  if (!shown.isOpen)
-    return (
-      <div className="brief-closed">
-        <p>{BRIEF_PAGE_WORDS.unreadable}</p>
-        <button type="button" onClick={onText}>
-          {BRIEF_PAGE_WORDS.toText}
-        </button>
-      </div>
-    );
+function FormPanel({ isOpen, onText }: { readonly isOpen: boolean; readonly onText: () => void }): ReactElement {
+  if (isOpen) return <BriefFormView />;
   return (
-    <FormContext value={form}>
-      <BriefFormView />
-    </FormContext>
+    <div className="brief-closed">
+      <p>{BRIEF_PAGE_WORDS.unreadable}</p>
+      <button type="button" onClick={onText}>
+        {BRIEF_PAGE_WORDS.toText}
+      </button>
+    </div>
   );
 }
 
