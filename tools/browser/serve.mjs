@@ -67,6 +67,7 @@ async function started({ folder, port, isDemo }) {
     process.off('exit', leaveNone);
     return code;
   });
+  /** @type {string} */
   const url = await new Promise((resolve, reject) => {
     child.stdout.on('data', (text) => {
       const [found] = READY.exec(String(text)) ?? [];

@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { desk, launch } from '../../../tools/browser/launch.mjs';
 import { serve } from '../../../tools/browser/serve.mjs';
 
-export type Server = Awaited<ReturnType<typeof serve>>;
+type Server = Awaited<ReturnType<typeof serve>>;
 
 export interface Visit extends BrowserContextOptions {
   /** Path of the first page; left out: the start page. */

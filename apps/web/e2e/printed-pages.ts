@@ -100,7 +100,9 @@ function drawnIn(content: string, fonts: ReadonlyMap<string, Glyphs>): Pick<Prin
   const numbers: number[] = [];
   const names: string[] = [];
   const pen = penOnPaper(() => matrix);
-  const show = (run: string): void => void (readAs === undefined && (text += run));
+  const show = (run: string): void => {
+    if (readAs === undefined) text += run;
+  };
   const operators: Record<string, () => void> = {
     q: () => stack.push(matrix),
     Q: () => void (matrix = stack.pop() ?? matrix),

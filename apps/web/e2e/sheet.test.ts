@@ -43,9 +43,8 @@ describe('setting sheet and limit card, printed', () => {
 
   // Size 0 of the trade's chart: body 18.44 x 7.34 mm, cap 10.72 x 7.64 mm.
   test.each([1, 3])('golden: the shell is drawn at %i : 1', (scale) => {
-    const [body, cap] = wallsAt(scale);
     const drawn = pages[0]!.paths.map(({ dx_mm, dy_mm }) => [dx_mm, dy_mm] as const);
-    for (const [width_mm, length_mm] of [body, cap])
+    for (const [width_mm, length_mm] of wallsAt(scale))
       expect(
         drawn.some(([dx, dy]) => Math.abs(dx - width_mm) < TOLERANCE_mm && Math.abs(dy - length_mm) < TOLERANCE_mm),
         `${width_mm.toFixed(2)} mm x ${length_mm.toFixed(2)} mm`,
