@@ -1,14 +1,23 @@
 import type { DesignChoice } from '@fillwright/contract/documents';
 import { listDocuments, newestVersion } from './documents-client.ts';
+import type { NamedFile } from './named-file.ts';
 import type { Choice } from './workbench-state.ts';
 
 const SEED = 1;
 
+/** What a set-up was computed from. */
+interface RestedOn {
+  /** Version of the brief. */
+  readonly version: number;
+  readonly files: readonly NamedFile[];
+}
+
 /** Text of a design document. */
-export function documentChoice({ size, method, settings }: Choice, briefVersion: number): string {
+export function documentChoice({ size, method, settings }: Choice, { version, files }: RestedOn): string {
   const choice: DesignChoice = {
     format: 1,
-    briefVersion: Math.max(1, briefVersion),
+    briefVersion: Math.max(1, version),
+    ...(files.length === 0 ? {} : { files: files.map(({ text: _text, ...read }) => read) }),
     size,
     method,
     ...settings,

@@ -18,6 +18,7 @@ export type Saved =
   | { readonly kind: 'conflict'; readonly current: DocumentVersion };
 
 export interface Example {
+  readonly kind: 'brief' | 'filler';
   readonly name: string;
   readonly title: string;
 }
@@ -33,7 +34,10 @@ export const versionsOf = (kind: DocumentKind, id: string): Promise<readonly Doc
 export const oneVersion = (kind: DocumentKind, id: string, version: number): Promise<DocumentVersion> =>
   get(`documents/${kind}/${id}/versions/${version}`);
 
-export const listExamples = (): Promise<readonly Example[]> => get('examples');
+/** The examples of a kind. @throws ServerProblem */
+export async function listExamples(kind: Example['kind']): Promise<readonly Example[]> {
+  return (await get<readonly Example[]>('examples')).filter((example) => example.kind === kind);
+}
 
 /** Text of an example file. @throws ServerProblem */
 export async function exampleText(name: string): Promise<string> {

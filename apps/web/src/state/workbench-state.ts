@@ -3,12 +3,18 @@ import type { DocumentNotice } from '@fillwright/engine/design';
 import type { FileFault } from '@fillwright/engine/catalogue';
 import type { Settings } from '@fillwright/engine/dosing';
 import type { DocumentVersion } from '@fillwright/contract/documents';
+import type { NamedFile } from './named-file.ts';
 
 /** The brief's text as read: a sound brief with everything it names, or everything that is wrong with it. */
 export type BriefState =
   | { readonly kind: 'reading' }
-  | { readonly kind: 'sound'; readonly input: SearchInput; readonly notices: readonly DocumentNotice[] }
-  | { readonly kind: 'faulty'; readonly faults: readonly FileFault[] };
+  | ({ readonly kind: 'sound'; readonly input: SearchInput; readonly notices: readonly DocumentNotice[] } & WithFiles)
+  | ({ readonly kind: 'faulty'; readonly faults: readonly FileFault[] } & WithFiles);
+
+interface WithFiles {
+  /** The fillers and shells that the brief names, as they were read; those that are not there are left out. */
+  readonly files: readonly NamedFile[];
+}
 
 /** What is known of the text on the server. */
 export type SaveState =

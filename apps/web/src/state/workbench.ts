@@ -8,6 +8,7 @@ import { startDesignWorker, type DesignWorker } from './design-calls.ts';
 import { documentChoice } from './design-document.ts';
 import { emitter } from './emitter.ts';
 import { openingOf } from './opening.ts';
+import { rest } from './rest.ts';
 import { forgetText, keepText } from './kept-text.ts';
 import { productId } from './product-id.ts';
 import { readText } from './reading.ts';
@@ -20,6 +21,8 @@ export interface Workbench {
   readonly subscribe: (listener: () => void) => () => void;
   /** Opens a stored brief with the newest design choice on it. */
   readonly open: (id: string) => Promise<void>;
+  /** Reads the files that the brief names once more: one of them was kept anew. */
+  readonly reread: () => Promise<void>;
   /** Starts a new document from a text; resolves with its id once it is stored (or kept in this browser). */
   readonly create: (text: string) => Promise<string>;
   /** Replaces the whole text of the brief, as an editor or an opened file does. One step of undo. */
@@ -69,6 +72,10 @@ class Desk implements Workbench {
     this.#set({ text, save: conflict ?? { kind: 'kept', version }, ...(choice ? { choice } : {}) });
     if (!conflict && text !== opening.storedText) this.#keepers?.brief.touch(text);
     await this.#read();
+  };
+
+  readonly reread = async (): Promise<void> => {
+    if (this.state().id !== undefined) await this.#read();
   };
 
   readonly create = async (text: string): Promise<string> => {
@@ -125,7 +132,7 @@ class Desk implements Workbench {
     if (brief !== 'kept') return brief;
     const { choice } = this.state();
     if (!choice) return 'kept';
-    keepers.design.touch(documentChoice(choice, keepers.brief.version));
+    keepers.design.touch(documentChoice(choice, this.#restsOn(keepers.brief.version)));
     return keepers.design.send('saved', reason);
   };
 
@@ -181,6 +188,11 @@ class Desk implements Workbench {
     return brief.kind === 'sound' ? brief.input : undefined;
   }
 
+  #restsOn(version: number): Parameters<typeof documentChoice>[1] {
+    const { brief } = this.state();
+    return { version, files: brief.kind === 'sound' ? brief.files : [] };
+  }
+
   #candidateOf(input: SearchInput, choice: Choice): Candidate | string {
     if (this.#places?.input !== input) this.#places = { input, list: placesOf(input).places };
     const place = this.#places.list.find(
@@ -212,16 +224,20 @@ class Desk implements Workbench {
       ...{ ...rest, ...moving, choice, candidate: found, areDetailsPending: true },
       ...{ canUndo: past.length > 0, canRedo: future.length > 0 },
     });
-    void this.#refine(input, choice);
+    void this.#refine(input, choice, phase);
   }
 
   /** A draft of the lever positions follows; only after a person moved them, never because a product was opened. */
   #keepChoice(): void {
     const { choice } = this.state();
-    if (choice && this.#keepers) this.#keepers.design.touch(documentChoice(choice, this.#keepers.brief.version));
+    const keepers = this.#keepers;
+    if (choice && keepers) keepers.design.touch(documentChoice(choice, this.#restsOn(keepers.brief.version)));
   }
 
-  async #refine(input: SearchInput, choice: Choice): Promise<void> {
+  async #refine(input: SearchInput, choice: Choice, phase: 'moving' | 'settled'): Promise<void> {
+    // While a lever is on its way every frame belongs to the drawing; the old figures stay, shown as pending.
+    if (phase === 'moving') await rest();
+    if (this.state().choice !== choice) return;
     const details = await (this.#worker ??= startDesignWorker()).details(input, choice);
     if (details && this.state().choice === choice) this.#set({ details, areDetailsPending: false });
   }

@@ -56,9 +56,9 @@ export const BRIEF_PAGE_WORDS = {
   tests: TEST_WORDS,
   uses: { release: 'release', 'in-process': 'in process' },
   generic: 'the invented demo filler',
-  ownFiller: 'a file of your own',
   fillerFile: 'Path of the filler file',
-  fillerFileHelp: 'Relative to the brief, ending in .filler.yaml.',
+  fillerFileHelp:
+    'As a relative path that ends in .filler.yaml; the file is looked for by its name among those opened here.',
   correct: (count: number): string => (count === 1 ? 'One thing to correct' : `${count} things to correct`),
   state: 'State of the brief',
   inOrder: 'The brief is in order.',
@@ -74,13 +74,10 @@ export const BRIEF_PAGE_WORDS = {
   redo: 'Redo',
   undoKeys: 'Ctrl+Z',
   redoKeys: 'Ctrl+Shift+Z',
-  openFile: 'Open a file …',
+  openFile: 'Open files …',
   saveFile: 'Save as a file',
   examples: 'Examples',
   examplesNote: 'An example opens as a product of its own; this one stays as it is.',
-  dropHere: 'Let go to open the file',
-  notText: (name: string): string => `${name} is no text file; a brief is a *.brief.yaml file.`,
-  tooLong: (name: string, most: string): string => `${name} is longer than ${most} characters, too long for a brief.`,
   opened: (name: string): string => `${name} opened. Undo brings back what was here.`,
   openedOther: (name: string): string => `${name} is another product, so it was opened beside this one.`,
   save: {
@@ -93,7 +90,7 @@ export const BRIEF_PAGE_WORDS = {
   },
   conflict: {
     title: (version: number, by: string): string =>
-      `Version ${version} was kept by ${by} while you were changing the brief`,
+      `Version ${version} was kept by ${by} while you were changing the text`,
     body: 'Nothing is lost: both texts are here. What you do not choose stays in the history or in undo.',
     theirs: (version: number): string => `Version ${version}`,
     yours: 'Yours',

@@ -18,6 +18,7 @@ export { auditSentence, STORE_WORDS, storeSentence, type AuditFindingCode, type 
 export { SAVE_WORDS, SERVE_WORDS, SERVER_PROBLEMS } from './server.ts';
 export { SHELL_WORDS, THREAD_WORDS } from './shell.ts';
 export { FIELD_WORDS } from './fields.ts';
+export { FILE_WORDS } from './files.ts';
 export { FILL_WORDS } from './fill.ts';
 export { ARITHMETIC_WORDS, BRIEF_PAGE_WORDS } from './brief-page.ts';
 export { BRIEF_TEMPLATE } from './brief-template.ts';

@@ -27,6 +27,10 @@ export const SHEET_WORDS = {
   kept: (of: { status: string; by: string }): string => `${of.status}, by ${of.by}, unsigned`,
   notKept: 'with changes that are not kept yet',
   notKnown: 'not confirmed by the server',
+  files: (files: readonly { file: string; version?: number }[]): string =>
+    files
+      .map(({ file, version }) => `${file} ${version === undefined ? 'of the examples' : `version ${version}`}`)
+      .join(', '),
   replaces: (version: number): string => `replaces ${version}`,
   sha: (short: string): string => `sha ${short}`,
   noSha: 'no sha',

@@ -51,6 +51,10 @@ export function stationView(setUp: DrawnSetUp, found: DiscSetUp, index: number):
   };
 }
 
+function isOutside({ depth_mm, validated }: Lever): boolean {
+  return depth_mm > validated.max_mm + SLACK_mm || depth_mm < validated.min_mm - SLACK_mm;
+}
+
 function isYielding({ trace }: Lever): boolean {
   return trace?.regime === 'on-spring' || trace?.regime === 'limited';
 }
@@ -70,7 +74,7 @@ function pinView(setUp: DrawnSetUp, lever: Lever, before: { readonly set_mm: num
     reading: shown(lever.reading_division),
     depthText: depth,
     was: before && before.set_mm !== depth_mm ? shown(at(before.set_mm)) : undefined,
-    isOutside: depth_mm > validated.max_mm + SLACK_mm || depth_mm < validated.min_mm - SLACK_mm,
+    isOutside: isOutside(lever),
     valueNow: Number(lever.reading_division.toFixed(6)),
     valueMin: Number(low_division.toFixed(6)),
     valueMax: Number(high_division.toFixed(6)),
@@ -126,6 +130,7 @@ function outcomeView(
     state: stateText(trace),
     isYielding: isYielding(lever),
     isFlush: trace.regime === 'flush',
+    isOutside: isOutside(lever),
     force_frac: Number(Math.min(1, force_N / top_N).toFixed(3)),
     preload_frac: 1 / BAR_OVER_PRELOAD,
   };

@@ -1,6 +1,6 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import type { ReactElement, ReactNode } from 'react';
-import { useWorkbench, workbench, type SaveState } from '../../state/index.ts';
+import { useWorkbench, workbench, type NamedFile, type SaveState } from '../../state/index.ts';
 import { ExamplesMenu } from './examples-menu.tsx';
 import { FileActions } from './file-actions.tsx';
 import { saveWords } from './save-words.ts';
@@ -11,11 +11,13 @@ interface ToolbarProps {
   readonly text: string;
   readonly save: SaveState;
   readonly open: OpenBrief;
+  /** The files that the brief names. */
+  readonly files: readonly NamedFile[];
   readonly children: ReactNode;
 }
 
 /** Ways to see the brief, what is kept of it, and what can be done with its text. */
-export function BriefToolbar({ id, text, save, open, children }: ToolbarProps): ReactElement {
+export function BriefToolbar({ id, text, save, open, files, children }: ToolbarProps): ReactElement {
   const canUndo = useWorkbench((state) => state.canUndo);
   const canRedo = useWorkbench((state) => state.canRedo);
   const isUnsure = save.kind === 'offline' || save.kind === 'conflict';
@@ -47,7 +49,7 @@ export function BriefToolbar({ id, text, save, open, children }: ToolbarProps): 
         >
           {BRIEF_PAGE_WORDS.redo}
         </button>
-        <FileActions id={id} text={text} onFile={open.file} />
+        <FileActions id={id} text={text} files={files} onFiles={open.files} />
         <ExamplesMenu onExample={open.example} />
       </div>
     </div>

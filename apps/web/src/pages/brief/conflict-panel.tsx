@@ -1,10 +1,15 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import type { ReactElement } from 'react';
-import { workbench, type SaveState } from '../../state/index.ts';
+import type { SaveState } from '../../state/index.ts';
 import { ComparedTexts } from '../../briefs/index.ts';
 
-/** Two people changed the brief: both texts, and the person chooses. */
-export function ConflictPanel({ save }: { save: Extract<SaveState, { kind: 'conflict' }> }): ReactElement {
+interface ConflictProps {
+  readonly save: Extract<SaveState, { kind: 'conflict' }>;
+  readonly onResolve: (side: 'mine' | 'theirs') => void;
+}
+
+/** Two people changed a text: both texts, and the person chooses. */
+export function ConflictPanel({ save, onResolve }: ConflictProps): ReactElement {
   const words = BRIEF_PAGE_WORDS.conflict;
   const { version, by, text } = save.current;
   return (
@@ -20,7 +25,7 @@ export function ConflictPanel({ save }: { save: Extract<SaveState, { kind: 'conf
         <button
           type="button"
           onClick={() => {
-            workbench.resolve('mine');
+            onResolve('mine');
           }}
         >
           {words.takeMine}
@@ -28,7 +33,7 @@ export function ConflictPanel({ save }: { save: Extract<SaveState, { kind: 'conf
         <button
           type="button"
           onClick={() => {
-            workbench.resolve('theirs');
+            onResolve('theirs');
           }}
         >
           {words.takeTheirs(version)}

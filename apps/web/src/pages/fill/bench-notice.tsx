@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { FILL_WORDS } from '@fillwright/words/en';
+import type { FileFault } from '@fillwright/engine/catalogue';
+import { documentFaultSentence, FILL_WORDS } from '@fillwright/words/en';
 import { AttentionMark } from '../../drawing/index.ts';
 import type { WorkbenchState } from '../../state/index.ts';
 import { Rejections } from './rejections.tsx';
@@ -27,18 +28,33 @@ export function BenchNotice({
         <Link to="/products/$id/brief" params={{ id }}>
           {FILL_WORDS.toBrief}
         </Link>
+        <Faults faults={brief.faults} />
       </Notice>
     );
   if (hasDrawing) return null;
   if (brief.kind === 'reading' || isSearching || !design) return <Notice>{FILL_WORDS.reading}</Notice>;
   return (
     <Notice isAttention>
-      {FILL_WORDS.none}{' '}
+      {FILL_WORDS.none}
+      <Rejections rejections={design.rejections} isOpen />
       <Link to="/products/$id/brief" params={{ id }}>
         {FILL_WORDS.toBrief}
       </Link>
-      <Rejections rejections={design.rejections} isOpen />
     </Notice>
+  );
+}
+
+/** Every fault in words, so that nobody has to leave the bench to know what is missing. */
+function Faults({ faults }: { readonly faults: readonly FileFault[] }): ReactNode {
+  return (
+    <ul className="bench-faults">
+      {faults.map((fault, i) => (
+        <li key={i}>
+          {documentFaultSentence(fault)}{' '}
+          {fault.line === undefined ? null : <span className="quiet">{FILL_WORDS.faultLine(fault.line)}</span>}
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -81,7 +81,7 @@ function figuresOf({ size, method, settings, prediction, merits }: Candidate, sh
   return {
     size,
     parts: [...(isOnlyMethod ? [] : [DOSING_METHOD_NAMES[method] ?? method]), ...Object.values(settings.parts)].join(
-      ' ',
+      ', ',
     ),
     settings: readings.join(' '),
     means: percent(merits.sampleMeansOutside_frac),

@@ -1,10 +1,11 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { adjusterName, FILL_WORDS } from '@fillwright/words/en';
 import { fixed } from '../../drawing/index.ts';
 import type { Decision } from './decision-zones.ts';
-import type { ForecastView } from './forecast-view.ts';
+import { isSameAxis, type ForecastView } from './forecast-view.ts';
 import { PageNumber, type NumberKey } from './open-number/index.ts';
+import type { WeightsAxis } from './weights-axis.ts';
 
 type Expected = CandidateDetails['expected'];
 
@@ -24,12 +25,19 @@ const SIGNS: Readonly<Record<Decision, string>> = {
   higher: '\u2191',
 };
 
-/** The decision under the same axis: net above, gross below. */
-export function DecisionStrip(props: {
+interface StripProps {
   readonly view: ForecastView;
   readonly expected: Expected;
   readonly isPending: boolean;
-}): ReactNode {
+}
+
+/** A lever moves the heap over the strip; the strip itself follows with the new interval, or when the axis moves. */
+function isSameStrip(one: StripProps, other: StripProps): boolean {
+  return one.expected === other.expected && one.isPending === other.isPending && isSameAxis(one, other);
+}
+
+/** The decision under the same axis: net above, gross below. */
+export const DecisionStrip = memo(function DecisionStrip(props: StripProps): ReactNode {
   const { view, expected, isPending } = props;
   const { axis, zones, tare_mg } = view;
   const share = (mass_mg: number): string => `${(100 * axis.at_frac(mass_mg)).toFixed(2)}%`;
@@ -52,6 +60,16 @@ export function DecisionStrip(props: {
       {tare_mg === undefined ? null : <Figures {...{ view, cuts }} at={share} kind="gross" isPending />}
     </div>
   );
+}, isSameStrip);
+
+/** Two figures closer than this would run into each other. */
+const CLOSE_frac = 0.075;
+
+/** A figure that has a close neighbour makes room on the other side. */
+function sideOf(index: number, cuts: readonly number[], { at_frac }: WeightsAxis): string {
+  const gap = (i: number): number => at_frac(cuts[i + 1] ?? Infinity) - at_frac(cuts[i] ?? -Infinity);
+  if (gap(index) < CLOSE_frac) return 'decision-figure-left';
+  return gap(index - 1) < CLOSE_frac ? 'decision-figure-right' : '';
 }
 
 function Figures(props: {
@@ -66,11 +84,11 @@ function Figures(props: {
   return (
     <div className={isPending ? 'decision-figures quiet' : 'decision-figures'}>
       <span className="decision-name">{FILL_WORDS[kind]}</span>
-      {cuts.map((cut_mg) => {
+      {cuts.map((cut_mg, i) => {
         const text = fixed(cut_mg + add_mg, 0);
         const number = numberOfCut(view, { cut_mg, kind });
         return (
-          <span key={cut_mg} className="decision-figure" style={{ left: at(cut_mg) }}>
+          <span key={cut_mg} className={`decision-figure ${sideOf(i, cuts, view.axis)}`} style={{ left: at(cut_mg) }}>
             {number === undefined ? text : <PageNumber number={number}>{text}</PageNumber>}
           </span>
         );
