@@ -24,7 +24,7 @@ describe('parts and set-ups', () => {
     await springs.getByRole('radio', { name: /^springs S30,/ }).click({ force: true });
     await dose(page, 422);
     const state = (station: number): Promise<string> =>
-      page.locator(`[data-number="force:${String(station)}"]`).innerText();
+      page.locator(`.disc-outcome [data-number="force:${String(station)}"]`).innerText();
     const states = await Promise.all([1, 2, 3, 4].map(state));
     const regimes = states.map((text) => Object.values(FILL_WORDS.regimes).find((words) => text.includes(words)));
     const { 'on-stop': stop, 'on-spring': spring } = FILL_WORDS.regimes;

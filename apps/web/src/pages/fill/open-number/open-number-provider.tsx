@@ -8,11 +8,11 @@ const keyOf = (what: Opened | undefined): string | undefined => (typeof what ===
 export function OpenNumberProvider({ children }: { readonly children: ReactNode }): ReactNode {
   const [stack, setStack] = useState<readonly Opened[]>([]);
   const [letters, setLetters] = useState<readonly Letter[]>([]);
-  const opener = useRef<{ readonly element: Element | null; readonly key: string | undefined }>(undefined);
+  const opener = useRef<Opener>(undefined);
   const depth = stack.length;
 
   const open = useCallback((what: Opened) => {
-    opener.current ??= { element: document.activeElement, key: keyOf(what) };
+    opener.current ??= openerNow(keyOf(what));
     setStack((before) => (before.at(-1) === what ? before : [...before, what]));
   }, []);
   const back = useCallback(() => {
@@ -55,8 +55,28 @@ function onEscape(back: () => void): () => void {
   };
 }
 
+/** What had the focus when the first number was opened, and which of the places that show this number it is. */
+interface Opener {
+  readonly element: Element | null;
+  readonly key: string | undefined;
+  readonly place: PlaceInList;
+}
+
+/** Counted from 0: no unit. */
+type PlaceInList = number;
+
+function openerNow(key: string | undefined): Opener {
+  const element = document.activeElement;
+  return { element, key, place: placesOf(key).findIndex((one) => one === element) };
+}
+
+function placesOf(key: string | undefined): readonly Element[] {
+  return [...document.querySelectorAll(`[data-number="${CSS.escape(key ?? '')}"]`)];
+}
+
 /** The element may have been in the band that the panel replaced: then the same number in its new place. */
-function focusAgain({ element, key }: { readonly element: Element | null; readonly key: string | undefined }): void {
-  const again = element?.isConnected ? element : document.querySelector(`[data-number="${CSS.escape(key ?? '')}"]`);
+function focusAgain({ element, key, place }: Opener): void {
+  const places = placesOf(key);
+  const again = element?.isConnected ? element : (places[place] ?? places[0]);
   if (again instanceof HTMLElement || again instanceof SVGElement) again.focus();
 }
