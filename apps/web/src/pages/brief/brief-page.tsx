@@ -7,7 +7,6 @@ import { useWorkbench, workbench } from '../../state/index.ts';
 import { briefDocument, type BriefDocument } from './brief-document.ts';
 import './brief-page.css';
 import { BriefToolbar } from './brief-toolbar.tsx';
-import { ConflictPanel } from './conflict-panel.tsx';
 import { FaultList } from './fault-list.tsx';
 import { focusField } from './focus-field.ts';
 import { FormContext, type BriefForm } from './form-context.ts';
@@ -51,7 +50,6 @@ export function BriefPage(): ReactElement {
       </BriefToolbar>
       {open.said !== undefined && <p className="brief-said">{open.said}</p>}
       {isOver && <p className="brief-said">{BRIEF_PAGE_WORDS.dropHere}</p>}
-      {save.kind === 'conflict' && <ConflictPanel save={save} />}
       <div className="brief-columns" data-tab={tab}>
         {tab !== 'history' && (
           <aside className="brief-aside" aria-label={BRIEF_PAGE_WORDS.state}>
