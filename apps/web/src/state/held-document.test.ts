@@ -1,8 +1,11 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { newBox } from '../../fixtures/box.ts';
 import { newBrowser } from '../../fixtures/browser.ts';
 import { begun, changed, isKept, isThere, move, ownBrief, saveOf, useProgram } from '../../fixtures/product.ts';
 import { until } from '../../fixtures/until.ts';
 import { newestVersion, versionsOf } from './documents-client.ts';
+import { HeldDocument } from './held-document.ts';
+import { KeptTexts } from './kept-texts.ts';
 import { wouldBeLost } from './would-be-lost.ts';
 
 const way = useProgram({ beforeAll, beforeEach, afterAll });
@@ -56,6 +59,29 @@ describe('HeldDocument: a lost connection', () => {
     const ids = [await browser.tab().desk.create(text), await browser.tab().desk.create(`${text}# other\n`)];
     expect(new Set(ids).size).toBe(2);
   });
+});
+
+describe('HeldDocument: opened again while the last message of the closed one is on its way', () => {
+  test.each(['down', 'up'] as const)(
+    'regression: line %s: what was typed since stays in this browser',
+    async (next) => {
+      const texts = new KeptTexts(newBox(), 'tab');
+      const name = { kind: 'brief', id: `again-${next}` } as const;
+      const holding = { name, texts, isSame: Object.is, tell: () => undefined };
+      way.line = 'held';
+      const closed = new HeldDocument(holding, { mine: undefined, newest: 'none' });
+      closed.touch('a');
+      closed.close();
+      const open = new HeldDocument(holding, { mine: texts.take(name), newest: 'none' });
+      open.touch('ab');
+      way.line = next;
+      await closed.sendDraft();
+      expect(texts.take(name)?.text).toBe('ab');
+      open.close();
+      way.line = 'up';
+      await open.sendDraft();
+    },
+  );
 });
 
 describe('HeldDocument: a browser that keeps nothing', () => {

@@ -28,6 +28,8 @@ export class HeldDocument {
   readonly #holding: Holding;
   readonly #keeper: Keeper;
   #text: string;
+  /** Then the place in this browser belongs to whoever opens the document next. */
+  #isClosed = false;
 
   constructor(holding: Holding, found: Found) {
     this.#holding = holding;
@@ -72,6 +74,7 @@ export class HeldDocument {
   }
 
   close(): void {
+    this.#isClosed = true;
     this.#keeper.close();
   }
 
@@ -104,8 +107,11 @@ export class HeldDocument {
 
   #hear(news: KeeperNews): void {
     const { texts, name, tell } = this.#holding;
-    if (news.kind === 'kept') texts.forget(name, this.#text);
-    const isUnsent = news.kind !== 'kept' && news.kind !== 'newer';
+    const isKept = news.kind === 'kept';
+    if (isKept) texts.forget(name, this.#text);
+    if (this.#isClosed) return;
+    if (isKept) texts.free(name);
+    const isUnsent = !isKept && news.kind !== 'newer';
     tell(news, isUnsent ? this.#hold() : texts.isOpen);
   }
 }

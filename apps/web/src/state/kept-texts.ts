@@ -55,10 +55,14 @@ export class KeptTexts {
     return this.#box.set(this.#key(name), JSON.stringify(written));
   }
 
-  /** The server has this text: this tab's place is free, and every other one that holds the same. */
+  /** The server has what this tab has: its place is free. */
+  free(name: DocumentName): void {
+    this.#box.remove(this.#key(name));
+  }
+
+  /** The server has this text: no place needs to hold it. */
   forget(name: DocumentName, text: string): void {
-    for (const key of this.#keysOf(name))
-      if (key === this.#key(name) || this.#at(key)?.text === text) this.#box.remove(key);
+    for (const key of this.#keysOf(name)) if (this.#at(key)?.text === text) this.#box.remove(key);
   }
 
   /** What a change of the browser's storage by another tab means to a document: its text of this tab, or another's. */

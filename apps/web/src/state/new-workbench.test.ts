@@ -78,6 +78,8 @@ describe('newWorkbench: one product after the other', () => {
     expect(tab.desk.state().text).toBe(one.text);
     await until(isThere(tab));
     expect((await newestVersion('brief', two.id)).text).toBe(two.text);
+    await tab.desk.open(two.id);
+    expect(tab.desk.state().text).toBe(two.text);
   });
   test('regression: a value set just before another product is opened does not land there', async () => {
     const tab = newBrowser().tab();
@@ -88,6 +90,8 @@ describe('newWorkbench: one product after the other', () => {
     expect(tab.desk.state().text).toBe(one.text);
     expect((await newestVersion('brief', one.id)).text).toBe(one.text);
     expect((await newestVersion('brief', two.id)).text).toBe(two.text);
+    await tab.desk.open(two.id);
+    expect(tab.desk.state().text).toBe(two.text);
   });
   test('regression: what was typed in the last second reaches the server when another product is opened', async () => {
     const tab = newBrowser().tab();
