@@ -24,5 +24,5 @@ export { FILL_WORDS } from './fill.ts';
 export { ARITHMETIC_WORDS, BRIEF_PAGE_WORDS } from './brief-page.ts';
 export { BRIEF_TEMPLATE } from './brief-template.ts';
 export { START_WORDS } from './start.ts';
-export { OPEN_NUMBER_WORDS } from './open-number.ts';
+export { CAUSE_WORDS, OPEN_NUMBER_WORDS } from './open-number.ts';
 export { SHEET_WORDS } from './sheet.ts';

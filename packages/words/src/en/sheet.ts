@@ -78,7 +78,6 @@ export const SHEET_WORDS = {
   },
   perStep: (of: { step: string; mass: string }): string => `${of.step}: ${of.mass}`,
   noGain: 'none',
-  about0: 'about 0 mg',
   notValidated: 'outside: to be approved',
   deeperUp: 'A higher number is deeper, heavier.',
   deeperDown: 'A lower number is deeper, heavier.',

@@ -5,6 +5,7 @@ import { quantityForReading } from '@fillwright/words/numbers';
 import { short } from '../../drawing/index.ts';
 import type { Workbench } from '../../state/index.ts';
 import { candidateRows, type CandidateRow } from './candidate-rows.ts';
+import { PageNumber, type NumberKey } from './open-number/index.ts';
 import { Rejections } from './rejections.tsx';
 import './candidates.css';
 
@@ -78,7 +79,7 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
         </th>
         {FIGURES.map((key) => (
           <td key={key} className="candidates-figure">
-            {row[key]}
+            <Figure row={row} of={key} />
           </td>
         ))}
       </tr>
@@ -101,6 +102,21 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
         </td>
       </tr>
     </tbody>
+  );
+}
+
+/** A figure of a set-up; what is computed opens, of the one that is drawn or of another. */
+function Figure({ row, of }: { readonly row: CandidateRow; readonly of: (typeof FIGURES)[number] }): ReactNode {
+  const numbers: Partial<Record<typeof of, NumberKey>> = {
+    ...{ means: 'outside-means', capsules: 'outside-capsules', spread: 'spread', free: 'slug-free' },
+    ...(row.hardestStation === undefined ? {} : { force: `force:${row.hardestStation}` }),
+  };
+  const number = numbers[of];
+  if (number === undefined) return row[of];
+  return (
+    <PageNumber number={number} rank={row.isChosen ? undefined : row.rank}>
+      {row[of]}
+    </PageNumber>
   );
 }
 

@@ -4,6 +4,7 @@ import { adjusterName, FILL_WORDS } from '@fillwright/words/en';
 import { fixed } from '../../drawing/index.ts';
 import type { Decision } from './decision-zones.ts';
 import { isSameAxis, type ForecastView } from './forecast-view.ts';
+import { PageNumber, type NumberKey } from './open-number/index.ts';
 import type { WeightsAxis } from './weights-axis.ts';
 
 type Expected = CandidateDetails['expected'];
@@ -42,9 +43,9 @@ export const DecisionStrip = memo(function DecisionStrip(props: StripProps): Rea
   const share = (mass_mg: number): string => `${(100 * axis.at_frac(mass_mg)).toFixed(2)}%`;
   const cuts = zones.slice(1).map(({ from_mg }) => from_mg);
   return (
-    <div className="decision" aria-hidden="true">
-      <Figures {...{ cuts, axis }} at={share} add_mg={0} name={FILL_WORDS.net} isPending={isPending} />
-      <div className="decision-zones">
+    <div className="decision">
+      <Figures {...{ view, cuts, isPending }} at={share} kind="net" />
+      <div className="decision-zones" aria-hidden="true">
         {zones.map(({ decision, from_mg, to_mg }) => (
           <div
             key={from_mg}
@@ -56,9 +57,7 @@ export const DecisionStrip = memo(function DecisionStrip(props: StripProps): Rea
           </div>
         ))}
       </div>
-      {tare_mg === undefined ? null : (
-        <Figures {...{ cuts, axis }} at={share} add_mg={tare_mg} name={FILL_WORDS.gross} isPending />
-      )}
+      {tare_mg === undefined ? null : <Figures {...{ view, cuts }} at={share} kind="gross" isPending />}
     </div>
   );
 }, isSameStrip);
@@ -74,25 +73,47 @@ function sideOf(index: number, cuts: readonly number[], { at_frac }: WeightsAxis
 }
 
 function Figures(props: {
+  readonly view: ForecastView;
   readonly cuts: readonly number[];
-  readonly axis: WeightsAxis;
   readonly at: (mass_mg: number) => string;
-  readonly add_mg: number;
-  readonly name: string;
+  readonly kind: 'net' | 'gross';
   readonly isPending: boolean;
 }): ReactNode {
+  const { view, cuts, at, kind, isPending } = props;
+  const add_mg = kind === 'net' ? 0 : (view.tare_mg ?? NaN);
   return (
-    <div className={props.isPending ? 'decision-figures quiet' : 'decision-figures'}>
-      <span className="decision-name">{props.name}</span>
-      {props.cuts.map((cut_mg, i) => (
-        <span
-          key={cut_mg}
-          className={`decision-figure ${sideOf(i, props.cuts, props.axis)}`}
-          style={{ left: props.at(cut_mg) }}
-        >
-          {fixed(cut_mg + props.add_mg, 0)}
-        </span>
-      ))}
+    <div className={isPending ? 'decision-figures quiet' : 'decision-figures'}>
+      <span className="decision-name">{FILL_WORDS[kind]}</span>
+      {cuts.map((cut_mg, i) => {
+        const text = fixed(cut_mg + add_mg, 0);
+        const number = numberOfCut(view, { cut_mg, kind });
+        return (
+          <span key={cut_mg} className={`decision-figure ${sideOf(i, cuts, view.axis)}`} style={{ left: at(cut_mg) }}>
+            {number === undefined ? text : <PageNumber number={number}>{text}</PageNumber>}
+          </span>
+        );
+      })}
     </div>
   );
+}
+
+/** What a cut of the strip is: an end of the forecast or a limit of the mean. */
+function numberOfCut(
+  view: ForecastView,
+  { cut_mg, kind }: { readonly cut_mg: number; readonly kind: 'net' | 'gross' },
+): NumberKey | undefined {
+  const limit = kind === 'net' ? 'limit' : 'gross';
+  switch (cut_mg) {
+    case view.low_mg:
+      return `first-${kind}-low`;
+    case view.high_mg:
+      return `first-${kind}-high`;
+    // Without a card, for want of a tare, the limits have no entry.
+    case view.meanLow_mg:
+      return view.tare_mg === undefined ? undefined : `${limit}-mean-low`;
+    case view.meanHigh_mg:
+      return view.tare_mg === undefined ? undefined : `${limit}-mean-high`;
+    default:
+      return undefined;
+  }
 }

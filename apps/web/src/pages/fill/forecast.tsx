@@ -7,6 +7,7 @@ import { DecisionTable } from './decision-table.tsx';
 import { standardHeap } from './first-weights.ts';
 import { forecastView, isSameAxis, type ForecastView } from './forecast-view.ts';
 import { bellPath, DOT, HEAP, heapPath } from './heap-path.ts';
+import { numbersInSentence } from './open-number/index.ts';
 import './forecast.css';
 
 interface ForecastProps {
@@ -25,11 +26,19 @@ export const Forecast = memo(function Forecast({ input, candidate, details, isPe
   return (
     <section className="forecast" aria-labelledby="forecast-title">
       <h2 id="forecast-title" className={isPending ? 'forecast-title quiet' : 'forecast-title'}>
-        {FILL_WORDS.forecast({ n: firstCount, low: fixed(low_mg, 0), high: fixed(high_mg, 0) })}
+        {numbersInSentence((texts) => FILL_WORDS.forecast({ n: firstCount, ...texts }), {
+          low: { text: fixed(low_mg, 0), number: 'first-net-low' },
+          high: { text: fixed(high_mg, 0), number: 'first-net-high' },
+        })}
       </h2>
       <p className="quiet">
         {FILL_WORDS.forecastAbout}{' '}
-        {tare_mg === undefined ? '' : FILL_WORDS.forecastGross({ low: gross(low_mg), high: gross(high_mg) })}
+        {tare_mg === undefined
+          ? null
+          : numbersInSentence(FILL_WORDS.forecastGross, {
+              low: { text: gross(low_mg), number: 'first-gross-low' },
+              high: { text: gross(high_mg), number: 'first-gross-high' },
+            })}
       </p>
       <div className="forecast-picture">
         <Heap view={view} heap={heap} />
@@ -91,14 +100,18 @@ const inside = (fromEnd_frac: number): string => (fromEnd_frac < NAME_frac ? 'fo
 /** Names of the limits over the picture. */
 const Limits = memo(function Limits({ view }: { readonly view: ForecastView }): ReactNode {
   const left = (mass_mg: number): string => `${(100 * view.axis.at_frac(mass_mg)).toFixed(2)}%`;
-  const { singleLow_mg, singleHigh_mg, meanLow_mg, meanHigh_mg } = view;
+  const { singleLow_mg, singleHigh_mg, meanLow_mg, meanHigh_mg, tare_mg } = view;
+  // Without a card, for want of a tare, the limits have no entry.
+  const areKnown = tare_mg !== undefined;
   return (
-    <div className="forecast-limits" aria-hidden="true">
+    <div className="forecast-limits">
       <span
         className={`forecast-limit-low ${inside(view.axis.at_frac(singleLow_mg))}`}
         style={{ left: left(singleLow_mg) }}
       >
-        {FILL_WORDS.singleLow(fixed(singleLow_mg, 0))}
+        {numbersInSentence(({ value }) => FILL_WORDS.singleLow(value), {
+          value: { text: fixed(singleLow_mg, 0), number: areKnown ? 'limit-action-low' : undefined },
+        })}
       </span>
       <span className="forecast-limit-mean" style={{ left: left((meanLow_mg + meanHigh_mg) / 2) }}>
         {FILL_WORDS.meanLimits}
@@ -107,7 +120,9 @@ const Limits = memo(function Limits({ view }: { readonly view: ForecastView }): 
         className={`forecast-limit-high ${inside(1 - view.axis.at_frac(singleHigh_mg))}`}
         style={{ left: left(singleHigh_mg) }}
       >
-        {FILL_WORDS.singleHigh(fixed(singleHigh_mg, 0))}
+        {numbersInSentence(({ value }) => FILL_WORDS.singleHigh(value), {
+          value: { text: fixed(singleHigh_mg, 0), number: areKnown ? 'limit-action-high' : undefined },
+        })}
       </span>
     </div>
   );
