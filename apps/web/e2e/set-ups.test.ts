@@ -72,4 +72,14 @@ describe('a number opened', () => {
       await expect.poll(() => number.evaluate((element) => element === document.activeElement)).toBe(true);
     },
   );
+
+  test('regression: a panel that cannot be fetched ahead troubles nobody', async () => {
+    const page = await bench(desk, { provoked: /Failed to load resource/ });
+    await page.route(/open-number-panel/, (route) => route.abort());
+    const missed = page.waitForEvent('requestfailed');
+    await page.reload();
+    await missed;
+    await reads(pin(page, 1), 21.5);
+    await page.waitForTimeout(500);
+  });
 });
