@@ -163,7 +163,8 @@ export const FILL_WORDS = {
   columnsAbout: (of: { mean: string; single: string }): string =>
     `out: share after set-up beyond ±${of.mean} % (means), ±${of.single} % (single).`,
   candidateLabel: (of: { rank: number; size: string; parts: string; pins: string }): string =>
-    `set-up ${of.rank}: size ${of.size}, ${of.parts}, pins ${of.pins}`,
+    // What is seen comes first and in one piece, for whoever speaks it.
+    `${of.rank} ${of.pins}: set-up with pins at these readings, size ${of.size}, ${of.parts}`,
   decided: (of: { rank: number; why: string }): string => `before ${of.rank}: ${of.why}`,
   compare: 'compare',
   compareLabel: (rank: number, isCompared: boolean): string =>
