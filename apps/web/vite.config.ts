@@ -35,5 +35,6 @@ export default defineConfig({
   build: { rolldownOptions: { output: { topLevelVar: false } } },
   worker: { format: 'es', rolldownOptions: { output: { topLevelVar: false } } },
   resolve: { conditions: ['source', ...defaultClientConditions] },
-  server: { proxy: { '/api': 'http://127.0.0.1:4680' } },
+  // The short form would rename the host; the server takes changes only from a page of the very host it is asked for.
+  server: { proxy: { '/api': { target: 'http://127.0.0.1:4680', changeOrigin: false } } },
 });

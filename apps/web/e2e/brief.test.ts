@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { BRIEF_PAGE_WORDS, FILL_WORDS } from '@fillwright/words/en';
+import { BRIEF_PAGE_WORDS, FILL_WORDS, KEEPING_WORDS } from '@fillwright/words/en';
 import { describe, expect, test } from 'vitest';
 import { ALDER, atDesk, example } from './at-desk.ts';
 import { brief, briefText, field, goTo, says, textArea } from './brief-parts.ts';
@@ -13,7 +13,7 @@ describe('the page of the brief', () => {
     await field(page, 'Name').fill('Alder 210');
     await field(page, 'Name').press('Tab');
     expect(await briefText(page)).toBe(ALDER.replace('name: Alder 200', 'name: Alder 210'));
-    await says(page, words.save.kept(2));
+    await says(page, KEEPING_WORDS.kept(2));
     await goTo(page, 'history');
     await page.getByRole('button', { name: words.history.read(1) }).click();
     const compared = page.getByRole('region', { name: words.compared.label });
@@ -21,7 +21,7 @@ describe('the page of the brief', () => {
     await compared.getByText('name: Alder 210').waitFor();
     await page.getByRole('button', { name: words.history.take(1) }).click();
     expect(await briefText(page)).toBe(ALDER);
-    await says(page, words.save.kept(3));
+    await says(page, KEEPING_WORDS.kept(3));
   });
 
   test('refuses: a fault is named by its field, leads there, and the bench says so', async () => {
@@ -66,7 +66,7 @@ describe('the page of the brief', () => {
     const page = await brief(desk);
     await goTo(page, 'text');
     await textArea(page).fill(`${ALDER}# µ – “quoted”\n`);
-    await says(page, words.save.kept(2));
+    await says(page, KEEPING_WORDS.kept(2));
     const started = page.waitForEvent('download');
     await page.getByRole('button', { name: words.saveFile }).click();
     const file = await started;

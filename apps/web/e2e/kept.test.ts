@@ -1,4 +1,4 @@
-import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
+import { BRIEF_PAGE_WORDS, KEEPING_WORDS } from '@fillwright/words/en';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { ALDER, atDesk } from './at-desk.ts';
@@ -38,19 +38,19 @@ describe('nothing typed is lost', () => {
     const kim = await brief(desk);
     const path = new URL(kim.url()).pathname.slice(1);
     const jo = await desk.visit({ path, provoked: /status of 409/ });
-    await says(jo, words.save.kept(1));
+    await says(jo, KEEPING_WORDS.kept(1));
     await kim.getByRole('textbox', { name: 'Your name' }).fill('Kim');
     await field(kim, 'Name').fill('Alder of Kim');
     await field(kim, 'Name').press('Tab');
-    await says(kim, words.save.kept(2));
+    await says(kim, KEEPING_WORDS.kept(2));
     await field(jo, 'Name').fill('Alder of Jo');
     await field(jo, 'Name').press('Tab');
-    await jo.getByRole('heading', { name: words.conflict.title(2, 'Kim') }).waitFor();
+    await jo.getByRole('heading', { name: KEEPING_WORDS.conflict.title.brief(2, 'Kim') }).waitFor();
     const both = jo.getByRole('region', { name: words.compared.label });
     await both.getByText('Alder of Kim').waitFor();
     await both.getByText('Alder of Jo').waitFor();
-    await jo.getByRole('button', { name: words.conflict.takeMine }).click();
-    await says(jo, words.save.kept(3));
+    await jo.getByRole('button', { name: KEEPING_WORDS.conflict.takeMine }).click();
+    await says(jo, KEEPING_WORDS.kept(3));
     const { text } = await newest(idOf(jo));
     expect(text).toBe(ALDER.replace('name: Alder 200', 'name: Alder of Jo'));
     const second = (await desk.server().ask(`documents/brief/${idOf(jo)}/versions/2`)) as Kept;
@@ -61,13 +61,13 @@ describe('nothing typed is lost', () => {
     const kim = await brief(desk);
     const path = new URL(kim.url()).pathname.slice(1);
     const jo = await desk.visit({ path, provoked: /status of 409/ });
-    await says(jo, words.save.kept(1));
+    await says(jo, KEEPING_WORDS.kept(1));
     await field(kim, 'Total').fill('425');
     await field(kim, 'Total').press('Tab');
-    await says(kim, words.save.kept(2));
+    await says(kim, KEEPING_WORDS.kept(2));
     await field(jo, 'Total').fill('435');
     await field(jo, 'Total').press('Tab');
-    await jo.getByRole('button', { name: words.conflict.takeTheirs(2) }).click();
+    await jo.getByRole('button', { name: KEEPING_WORDS.conflict.takeTheirs(2) }).click();
     await expect.poll(() => field(jo, 'Total').inputValue()).toBe('425');
     await jo.getByRole('button', { name: words.undo }).click();
     await expect.poll(() => field(jo, 'Total').inputValue()).toBe('435');
@@ -78,13 +78,13 @@ describe('nothing typed is lost', () => {
     await page.context().setOffline(true);
     await field(page, 'Name').fill('Alder on a train');
     await field(page, 'Name').press('Tab');
-    await says(page, words.save.offline);
+    await says(page, KEEPING_WORDS.offline);
     expect((await newest(idOf(page))).text).toBe(ALDER);
     await page.context().setOffline(false);
     await expect
       .poll(async () => (await newest(idOf(page))).text, { timeout: 15_000 })
       .toBe(ALDER.replace('name: Alder 200', 'name: Alder on a train'));
-    await says(page, words.save.kept(2));
+    await says(page, KEEPING_WORDS.kept(2));
   });
 
   test('golden: by a server that is killed while somebody types', async () => {
@@ -96,14 +96,14 @@ describe('nothing typed is lost', () => {
     await textArea(page).pressSequentially(' two');
     await desk.server().kill();
     await textArea(page).pressSequentially(' three');
-    await says(page, words.save.offline);
+    await says(page, KEEPING_WORDS.offline);
     await textArea(page).pressSequentially(' four');
     await desk.server().restart();
     await expect
       .poll(async () => (await newest(idOf(page))).text, { timeout: 30_000 })
       .toMatch(/\n# one two three four$/);
     const { version } = await newest(idOf(page));
-    await says(page, words.save.kept(version));
+    await says(page, KEEPING_WORDS.kept(version));
     const versions = Array.from({ length: version }, (_, index) => index + 1);
     const texts = await Promise.all(
       versions.map(

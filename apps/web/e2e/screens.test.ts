@@ -1,4 +1,11 @@
-import { BRIEF_PAGE_WORDS, FILL_WORDS, OPEN_NUMBER_WORDS, SHEET_WORDS, START_WORDS } from '@fillwright/words/en';
+import {
+  BRIEF_PAGE_WORDS,
+  FILL_WORDS,
+  KEEPING_WORDS,
+  OPEN_NUMBER_WORDS,
+  SHEET_WORDS,
+  START_WORDS,
+} from '@fillwright/words/en';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { ALDER, atDesk, example } from './at-desk.ts';
@@ -76,16 +83,16 @@ const PLACES: Readonly<Record<string, () => Promise<Page>>> = {
     const kim = await brief(desk);
     const path = new URL(kim.url()).pathname.slice(1);
     const jo = await desk.visit({ path, provoked: /status of 409/ });
-    await says(jo, BRIEF_PAGE_WORDS.save.kept(1));
+    await says(jo, KEEPING_WORDS.kept(1));
     for (const [page, name] of [
       [kim, 'Alder of Kim'],
       [jo, 'Alder of Jo'],
     ] as const) {
       await field(page, 'Name').fill(name);
       await field(page, 'Name').press('Tab');
-      if (page === kim) await says(kim, BRIEF_PAGE_WORDS.save.kept(2));
+      if (page === kim) await says(kim, KEEPING_WORDS.kept(2));
     }
-    await jo.getByRole('button', { name: BRIEF_PAGE_WORDS.conflict.takeMine }).waitFor();
+    await jo.getByRole('button', { name: KEEPING_WORDS.conflict.takeMine }).waitFor();
     return jo;
   },
   'the setting sheet': async () => {

@@ -8,7 +8,7 @@ export function FileNotes({ notes, className }: { notes: readonly FileNote[]; cl
   return (
     <>
       {notes.map(({ sentence, isAttention, kept }) => (
-        <p key={sentence} className={className}>
+        <p key={sentence} className={className} role={isAttention ? 'alert' : undefined}>
           <span className={isAttention ? 'attention' : undefined}>
             {isAttention && <span aria-hidden="true">▲ </span>}
             {sentence}

@@ -17,6 +17,9 @@ export type Saved =
   | { readonly kind: 'kept'; readonly version: DocumentVersion }
   | { readonly kind: 'conflict'; readonly current: DocumentVersion };
 
+/** Longer than the server itself takes to say that its store does not answer. */
+const PATIENCE_ms = 45_000;
+
 export interface Example {
   readonly kind: 'brief' | 'filler';
   readonly name: string;
@@ -61,6 +64,7 @@ export async function saveVersion(
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(version),
+      signal: AbortSignal.timeout(PATIENCE_ms),
     });
     return { kind: 'kept', version: (await answer.json()) as DocumentVersion };
   } catch (error) {

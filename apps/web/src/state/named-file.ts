@@ -1,5 +1,5 @@
 import type { DocumentVersion, FileDocument } from '@fillwright/contract/documents';
-import { exampleText, newestVersion, ServerProblem } from './documents-client.ts';
+import { exampleText, listDocuments, newestVersion, ServerProblem } from './documents-client.ts';
 
 /** A filler or shell that a brief names, as it was read. */
 export interface NamedFile extends FileDocument {
@@ -45,10 +45,6 @@ async function askedFile(file: string): Promise<NamedFile> {
 
 /** @returns the newest version that is kept of a file; undefined when there is none. @throws ServerProblem */
 export async function keptVersion({ kind, id }: FileDocument): Promise<DocumentVersion | undefined> {
-  try {
-    return await newestVersion(kind, id);
-  } catch (error) {
-    if (error instanceof ServerProblem && error.status === 404) return undefined;
-    throw error;
-  }
+  // Looked up in the list first: a file that only the examples have is usual, and no fault to be reported.
+  return (await listDocuments(kind)).some((head) => head.id === id) ? newestVersion(kind, id) : undefined;
 }

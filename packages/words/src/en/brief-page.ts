@@ -80,23 +80,6 @@ export const BRIEF_PAGE_WORDS = {
   examplesNote: 'An example opens as a product of its own; this one stays as it is.',
   opened: (name: string): string => `${name} opened. Undo brings back what was here.`,
   openedOther: (name: string): string => `${name} is another product, so it was opened beside this one.`,
-  save: {
-    kept: (version: number): string => (version === 0 ? 'Nothing kept yet' : `Kept as version ${version}`),
-    pending: (version: number): string =>
-      version === 0 ? 'Not kept yet' : `Changed since version ${version}, kept in a moment`,
-    saving: 'Saving …',
-    offline: 'The server does not answer: kept in this browser, sent as soon as it does',
-    conflict: 'Somebody else kept a newer version: choose below',
-  },
-  conflict: {
-    title: (version: number, by: string): string =>
-      `Version ${version} was kept by ${by} while you were changing the text`,
-    body: 'Nothing is lost: both texts are here. What you do not choose stays in the history or in undo.',
-    theirs: (version: number): string => `Version ${version}`,
-    yours: 'Yours',
-    takeMine: 'Keep mine, as the next version',
-    takeTheirs: (version: number): string => `Take version ${version}; mine stays in undo`,
-  },
   history: {
     title: 'Every version that was kept',
     none: 'No version is kept yet.',

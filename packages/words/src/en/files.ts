@@ -77,6 +77,8 @@ export const FILE_WORDS = {
   notSaved: {
     offline: 'The server does not answer: your text is kept in this browser as a draft. Save it again when it does.',
     conflict: 'Somebody else kept a newer version: choose above.',
-    refused: 'The server did not take it. Correct what is listed, give a reason, and save again.',
+    refused: (why: string): string => `The server did not take it. ${why}`,
+    trouble: (why: string): string => `${why} Your text is kept in this browser as a draft. Save it again then.`,
+    'reason-needed': 'Give a reason, and save again.',
   },
 } as const;

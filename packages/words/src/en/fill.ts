@@ -163,7 +163,8 @@ export const FILL_WORDS = {
   columnsAbout: (of: { mean: string; single: string }): string =>
     `out: share after set-up beyond ±${of.mean} % (means), ±${of.single} % (single).`,
   candidateLabel: (of: { rank: number; size: string; parts: string; pins: string }): string =>
-    `set-up ${of.rank}: size ${of.size}, ${of.parts}, pins ${of.pins}`,
+    // What is seen comes first and in one piece, for whoever speaks it.
+    `${of.rank} ${of.pins}: set-up with pins at these readings, size ${of.size}, ${of.parts}`,
   decided: (of: { rank: number; why: string }): string => `before ${of.rank}: ${of.why}`,
   compare: 'compare',
   compareLabel: (rank: number, isCompared: boolean): string =>
@@ -183,9 +184,10 @@ export const FILL_WORDS = {
   settingSheet: 'setting sheet and limit card',
   save: 'Save this design',
   saved: 'Saved as a version of its own; nothing goes to a machine.',
-  savedOffline: 'The server does not answer: the design is kept in this browser and saved when it does.',
-  savedConflict: 'Somebody saved a newer version. Choose between the two on the brief’s page; nothing was overwritten.',
-  savedRefused: 'Not saved: the brief has faults. Correct them on the brief’s page first.',
+  savedOffline:
+    'Not saved: the server does not answer. The design is kept in this browser; save it again when it does.',
+  savedConflict: 'Not saved: somebody kept a newer version. Choose between the two above; nothing was overwritten.',
+  savedRefused: (why: string): string => `Not saved. ${why}`,
   reasonTitle: 'Why does this design replace the saved one?',
   reasonHelp: 'A saved design stays as it is; this one becomes the next version, with your reason.',
   reasonLabel: 'reason',

@@ -17,6 +17,7 @@ export { CONSEQUENCE_WORDS, findingSentence } from './findings.ts';
 export { auditSentence, STORE_WORDS, storeSentence, type AuditFindingCode, type StoreTrouble } from './store.ts';
 export { SAVE_WORDS, SERVE_WORDS, SERVER_PROBLEMS } from './server.ts';
 export { SHELL_WORDS, THREAD_WORDS } from './shell.ts';
+export { COMPUTING_WORDS, KEEPING_WORDS, type KeptThing, type ProductThing } from './keeping.ts';
 export { FIELD_WORDS } from './fields.ts';
 export { FILE_WORDS } from './files.ts';
 export { FILL_WORDS } from './fill.ts';

@@ -139,6 +139,7 @@ export const OPEN_NUMBER_WORDS = {
   asThere: 'as there',
   entry: 'entry',
   wholeEquation: 'the whole equation',
+  equation: 'equation',
   holds: 'holds',
   rests: 'rests on',
   checked: 'checked',

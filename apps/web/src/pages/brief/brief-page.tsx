@@ -8,7 +8,6 @@ import { briefDocument, type BriefDocument } from './brief-document.ts';
 import { ArithmeticView } from './arithmetic-view.tsx';
 import './brief-page.css';
 import { BriefToolbar } from './brief-toolbar.tsx';
-import { ConflictPanel } from './conflict-panel.tsx';
 import { FaultList } from './fault-list.tsx';
 import { focusField } from './focus-field.ts';
 import { FormContext, type BriefForm } from './form-context.ts';
@@ -58,7 +57,6 @@ export function BriefPage(): ReactElement {
       </BriefToolbar>
       <FileNotes notes={open.notes} className="brief-said" />
       {isOver && <p className="brief-said">{FILE_WORDS.dropHere}</p>}
-      {save.kind === 'conflict' && <ConflictPanel save={save} onResolve={workbench.resolve} />}
       <FormContext value={form}>
         <div className="brief-columns" data-tab={tab}>
           {tab !== 'history' && (

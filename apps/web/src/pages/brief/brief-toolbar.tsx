@@ -3,7 +3,7 @@ import type { ReactElement, ReactNode } from 'react';
 import { useWorkbench, workbench, type NamedFile, type SaveState } from '../../state/index.ts';
 import { ExamplesMenu } from './examples-menu.tsx';
 import { FileActions } from './file-actions.tsx';
-import { saveWords } from './save-words.ts';
+import { saveSentence } from '../../briefs/index.ts';
 import type { OpenBrief } from './use-open-brief.ts';
 
 interface ToolbarProps {
@@ -20,13 +20,14 @@ interface ToolbarProps {
 export function BriefToolbar({ id, text, save, open, files, children }: ToolbarProps): ReactElement {
   const canUndo = useWorkbench((state) => state.canUndo);
   const canRedo = useWorkbench((state) => state.canRedo);
-  const isUnsure = save.kind === 'offline' || save.kind === 'conflict';
+  const isKeptHere = useWorkbench((state) => state.isKeptHere);
+  const isUnsure = !['kept', 'pending', 'saving'].includes(save.kind) || (!isKeptHere && save.kind !== 'kept');
   return (
     <div className="brief-toolbar no-print">
       {children}
       <p className={isUnsure ? 'brief-save attention' : 'brief-save quiet'}>
         {isUnsure && <span aria-hidden="true">▲ </span>}
-        {saveWords(save)}
+        {saveSentence(save, { thing: 'brief', isKeptHere })}
       </p>
       <div className="brief-ways">
         <button

@@ -70,7 +70,7 @@ function Actions({ state, workbench }: Pick<BandProps, 'state' | 'workbench'>): 
   const { id, canUndo, canRedo } = state;
   return (
     <div className="band-actions">
-      <SaveDesign saveDesign={workbench.saveDesign} />
+      <SaveDesign saveDesign={workbench.saveDesign} text={state.text} choice={state.choice} />
       <button type="button" disabled={!canUndo} onClick={workbench.undo}>
         {FILL_WORDS.undo}
       </button>

@@ -6,7 +6,7 @@ import { AttentionMark } from '../../drawing/index.ts';
 import type { WorkbenchState } from '../../state/index.ts';
 import { Rejections } from './rejections.tsx';
 
-/** What is said where there is no drawing, or only an old one: no product, a brief with faults, nothing that fits. */
+/** What is said where there is no drawing, or only an old one: no product, a brief with faults, nothing that fits, nothing computed. */
 export function BenchNotice({
   state,
   hasDrawing,
@@ -14,13 +14,14 @@ export function BenchNotice({
   readonly state: WorkbenchState;
   readonly hasDrawing: boolean;
 }): ReactNode {
-  const { id, brief, isSearching, design } = state;
+  const { id, brief, isSearching, design, failure } = state;
   if (id === undefined)
     return (
       <Notice>
         {FILL_WORDS.empty} <Link to="/">{FILL_WORDS.toStart}</Link>
       </Notice>
     );
+  if (failure !== undefined) return <Notice isAttention>{failure}</Notice>;
   if (brief.kind === 'faulty')
     return (
       <Notice isAttention>

@@ -3,12 +3,19 @@ import type { FileFault } from '@fillwright/engine/catalogue';
 import { BRIEF_PAGE_WORDS, documentFaultSentence, FILE_WORDS, SHELL_WORDS } from '@fillwright/words/en';
 import { Link } from '@tanstack/react-router';
 import { useEffect, useState, type ReactElement } from 'react';
-import { download, FileButton, fileName, FileNotes, useDropFiles } from '../../../briefs/index.ts';
+import {
+  ConflictPanel,
+  download,
+  FileButton,
+  fileName,
+  FileNotes,
+  saveSentence,
+  useDropFiles,
+} from '../../../briefs/index.ts';
+import type { SaveState } from '../../../state/index.ts';
 import '../brief-page.css';
-import { ConflictPanel } from '../conflict-panel.tsx';
 import { FaultWay } from '../fault-list.tsx';
 import { HistoryView } from '../history-view.tsx';
-import { saveWords } from '../save-words.ts';
 import { TabList } from '../tab-list.tsx';
 import { TextView } from '../text-view.tsx';
 import { SaveVersion } from './save-version.tsx';
@@ -18,6 +25,7 @@ import { useReopen } from './use-reopen.ts';
 
 const TABS = ['text', 'history'] as const;
 const NO_FAULTS: readonly FileFault[] = [];
+const USUAL: readonly SaveState['kind'][] = ['kept', 'pending', 'saving'];
 
 /** A filler or a shell that is kept: its text, what is wrong with it, its history. */
 export function FilePage({ document }: { document: FileDocument }): ReactElement {
@@ -60,7 +68,7 @@ interface OpenFileProps extends Pick<ReturnType<typeof useFileDesk>, 'desk' | 's
 function OpenFile({ document, desk, state, onFiles }: OpenFileProps): ReactElement {
   const [tab, setTab] = useState<(typeof TABS)[number]>('text');
   const [line, setLine] = useState<{ line: number }>();
-  const { text, save } = state;
+  const { text, save, isKeptHere } = state;
   const faults = useFileFaults(document, text);
   const file = fileName(document);
   const version = save.kind === 'conflict' ? save.current.version : save.version;
@@ -68,10 +76,8 @@ function OpenFile({ document, desk, state, onFiles }: OpenFileProps): ReactEleme
     <>
       <div className="brief-toolbar no-print">
         <TabList tabs={TABS} tab={tab} onTab={setTab} label={FILE_WORDS.tabsLabel} />
-        <p
-          className={save.kind === 'offline' || save.kind === 'conflict' ? 'brief-save attention' : 'brief-save quiet'}
-        >
-          {saveWords(save)}
+        <p className={USUAL.includes(save.kind) ? 'brief-save quiet' : 'brief-save attention'}>
+          {saveSentence(save, { thing: 'file', isKeptHere })}
         </p>
         <div className="brief-ways">
           <FileButton isSingle onFiles={onFiles}>
@@ -87,7 +93,7 @@ function OpenFile({ document, desk, state, onFiles }: OpenFileProps): ReactEleme
           </button>
         </div>
       </div>
-      {save.kind === 'conflict' && <ConflictPanel save={save} onResolve={desk.resolve} />}
+      {save.kind === 'conflict' && <ConflictPanel thing="file" save={save} onResolve={desk.resolve} />}
       <div className="brief-columns" data-tab={tab}>
         {tab === 'text' && (
           <aside className="brief-aside" aria-label={FILE_WORDS.state}>

@@ -1,12 +1,12 @@
 import { FILE_WORDS } from '@fillwright/words/en';
 import { useId, useState, type ReactElement } from 'react';
 import { announce } from '../../../shell/announcer.tsx';
-import type { Sent } from '../../../state/keeper.ts';
+import type { SaveOutcome } from '../../../state/index.ts';
 
 const LEAST_REASON = 3;
 
 /** A person says that the file is right: a saved version, with the reason for it. */
-export function SaveVersion({ save }: { save: (reason: string) => Promise<Sent> }): ReactElement {
+export function SaveVersion({ save }: { save: (reason: string) => Promise<SaveOutcome> }): ReactElement {
   const id = useId();
   const [reason, setReason] = useState('');
   const [said, setSaid] = useState('');
@@ -19,9 +19,9 @@ export function SaveVersion({ save }: { save: (reason: string) => Promise<Sent> 
       className="save-version"
       onSubmit={(event) => {
         event.preventDefault();
-        void save(reason.trim()).then((sent) => {
-          if (sent === 'kept') setReason('');
-          say(sent === 'kept' ? FILE_WORDS.saved : FILE_WORDS.notSaved[sent === 'reason-needed' ? 'refused' : sent]);
+        void save(reason.trim()).then((outcome) => {
+          if (outcome.kind === 'kept') setReason('');
+          say(sentenceOf(outcome));
         });
       }}
     >
@@ -48,4 +48,10 @@ export function SaveVersion({ save }: { save: (reason: string) => Promise<Sent> 
       {said !== '' && <p>{said}</p>}
     </form>
   );
+}
+
+function sentenceOf(outcome: SaveOutcome): string {
+  if (outcome.kind === 'kept') return FILE_WORDS.saved;
+  if (outcome.kind === 'trouble' || outcome.kind === 'refused') return FILE_WORDS.notSaved[outcome.kind](outcome.why);
+  return FILE_WORDS.notSaved[outcome.kind];
 }
