@@ -58,6 +58,7 @@ export const outlookSchema = z.strictObject({
       mean_pct: z.number(),
       unit_pct: z.number(),
       bias_pct: z.number(),
+      blend_pct: z.number(),
       acceptanceValue,
       isContentAssumed: z.literal(true).optional(),
     }),
