@@ -42,7 +42,7 @@ function stopAt(names: { thread: string; discs: string; springs: string }): stri
     ['masses', number === 'mass' || number === 'force'],
     ['gain', number === 'gain'],
     ['capsule', number !== undefined],
-    ['candidates', focused.matches('[aria-label^="set-up"]')],
+    ['candidates', focused.matches('.candidate-take')],
   ];
   return kinds.find(([, isIt]) => isIt)?.[0] ?? 'other';
 }
