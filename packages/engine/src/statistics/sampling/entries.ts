@@ -1,0 +1,4 @@
+import type { Entry } from '#catalogue';
+
+/** Catalogue entries of this area. */
+export const samplingEntries: readonly Entry[] = [];
