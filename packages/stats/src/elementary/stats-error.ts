@@ -3,6 +3,7 @@ export type StatsErrorCode =
   | 'not-a-number'
   | 'not-finite'
   | 'not-positive-definite'
+  | 'not-readable'
   | 'not-symmetric'
   | 'not-whole'
   | 'out-of-range'

@@ -9,6 +9,8 @@ import { solvedTriangle } from './solved-triangle.ts';
 export interface LeastSquaresTask extends QrTask {
   /** Right side, one value per row. */
   readonly values: readonly number[];
+  /** Only the solution, not refined: for the steps of a search. The inverse is then empty, leverages too. */
+  readonly isPlain?: boolean;
 }
 
 export interface LeastSquaresSolution {
@@ -36,14 +38,18 @@ export interface LeastSquaresSolution {
  * @source see `pivotedQr`, `refinedSolution`
  * @validity as there; fewer rows than columns are taken, the columns left over are then dependent
  */
-export function leastSquares({ values, ...task }: LeastSquaresTask): LeastSquaresSolution {
+export function leastSquares({ values, isPlain = false, ...task }: LeastSquaresTask): LeastSquaresSolution {
   const qr = pivotedQr(task);
   if (values.length !== qr.rowCount)
     throw new StatsError('wrong-length', { rowCount: qr.rowCount, valueCount: values.length });
   for (const [row, value] of values.entries()) requireWithin({ [`values.${row}`]: value });
   const system = systemOf(qr, task.rows);
   const scale = largestPowerOfTwo(values);
-  const { solution, remainder } = refinedSolution({ ...system, values: values.map((value) => value / scale) });
+  const { solution, remainder } = refinedSolution({
+    ...system,
+    values: values.map((value) => value / scale),
+    ...(isPlain && { mostRounds: 1 }),
+  });
   const coefficients = Array<number>(qr.order.length).fill(0);
   for (const [k, x] of solution.entries()) coefficients[qr.order[k]!] = (x / qr.scales[qr.order[k]!]!) * scale;
   const residuals = Array.from(remainder, (value) => value * scale);
@@ -53,8 +59,8 @@ export function leastSquares({ values, ...task }: LeastSquaresTask): LeastSquare
     dependent: qr.order.slice(qr.rank).toSorted((a, b) => a - b),
     residuals,
     residualSumOfSquares: accurateDot({ left: remainder, right: remainder }) * scale * scale,
-    inverse: inverseOf(system),
-    leverages: leveragesOf(qr),
+    inverse: isPlain ? [] : inverseOf(system),
+    leverages: isPlain ? [] : leveragesOf(qr),
     condition: conditionOf(qr),
   };
 }

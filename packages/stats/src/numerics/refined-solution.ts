@@ -15,6 +15,8 @@ export interface AugmentedSystem {
   readonly values?: readonly number[];
   /** Right side, one value per column; nothing: 0. */
   readonly moments?: readonly number[];
+  /** Default 12; 1: not refined. */
+  readonly mostRounds?: number;
 }
 
 const MOST_ROUNDS = 12;
@@ -31,11 +33,11 @@ const MOST_ROUNDS = 12;
  * @validity condition number of the scaled columns below about 1e15
  */
 export function refinedSolution(system: AugmentedSystem): { solution: Float64Array; remainder: Float64Array } {
-  const { qr, rows, columns, values, moments } = system;
+  const { qr, rows, columns, values, moments, mostRounds = MOST_ROUNDS } = system;
   const solution = new Float64Array(qr.rank);
   const remainder = new Float64Array(qr.rowCount);
   let last = Infinity;
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  for (let round = 0; round < mostRounds; round++) {
     const negative = solution.map((x) => -x);
     const left = rows.map((row, i) =>
       accurateDot({ left: row, right: negative, plus: [values?.[i] ?? 0, -remainder[i]!] }),
