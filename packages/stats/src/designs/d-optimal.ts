@@ -12,7 +12,7 @@ export interface DOptimalTask {
   readonly model: DesignModel;
   readonly runCount: number;
   readonly seed?: number;
-  /** Default 500. */
+  /** Most starts of the search, default 1000. */
   readonly startCount?: number;
 }
 
@@ -22,6 +22,7 @@ export interface DOptimalDesign {
   readonly dEfficiency: number;
   /** Every choice of runs was tried; else the design is the best one found. */
   readonly isProved: boolean;
+  /** Starts made. */
   readonly startCount: number;
   /** Starts that ended at a design as good as this one. */
   readonly hitCount: number;
@@ -41,7 +42,7 @@ const MOST_CHOICES = 60000;
  * @source see `bestOfAll`, `bestOfExchanges`
  * @validity optimal for the model named and no other; coded levels; no lack of fit is seen without further runs
  */
-export function dOptimal({ candidates, model, runCount, seed = 1, startCount = 500 }: DOptimalTask): DOptimalDesign {
+export function dOptimal({ candidates, model, runCount, seed = 1, startCount = 1000 }: DOptimalTask): DOptimalDesign {
   const terms = modelTerms({ factorCount: candidates[0]?.length ?? 0, model });
   requireWhole({ runCount }, { min: terms.length, max: 200 });
   requireWhole({ startCount }, { min: 1, max: 20000 });
@@ -51,18 +52,14 @@ export function dOptimal({ candidates, model, runCount, seed = 1, startCount = 5
   const expanded = modelMatrix({ rows: candidates, terms });
   const isProved = choicesOf(candidates.length, runCount) <= MOST_CHOICES;
   const all = isProved ? bestOfAll({ expanded, runCount }) : undefined;
-  const best = all ? { places: all, hitCount: 0 } : bestOfExchanges({ expanded, runCount, seed, startCount });
+  const best = all
+    ? { places: all, startCount: 0, hitCount: 0 }
+    : bestOfExchanges({ expanded, runCount, seed, startCount });
   const rows = best.places.map((place) => candidates[place]!);
   const { logDeterminant, dEfficiency } = designEfficiency({ rows, model });
   if (logDeterminant === undefined) throw new StatsError('out-of-range', { rank, min: terms.length });
-  return {
-    rows,
-    logDeterminant,
-    dEfficiency,
-    isProved,
-    startCount: isProved ? 0 : startCount,
-    hitCount: best.hitCount,
-  };
+  const { hitCount } = best;
+  return { rows, logDeterminant, dEfficiency, isProved, startCount: best.startCount, hitCount };
 }
 
 /** Choices of n from N with repetition. */
