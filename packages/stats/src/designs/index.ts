@@ -25,5 +25,7 @@ export type { NonlinearModel } from './nonlinear-model.ts';
 export type { ResponseSurfaceFit } from './response-surface-fit.ts';
 export { responseSurfaceFit } from './response-surface-fit.ts';
 export { runOrder } from './run-order.ts';
+export type { PlannedRun } from './run-plan.ts';
+export { runPlan } from './run-plan.ts';
 export type { TwoLevelEffects } from './two-level-effects.ts';
 export { twoLevelEffects } from './two-level-effects.ts';
