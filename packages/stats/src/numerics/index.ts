@@ -1,5 +1,6 @@
 export type { DotTerms } from './accurate-dot.ts';
 export { accurateDot } from './accurate-dot.ts';
+export { bracketedRoot } from './bracketed-root.ts';
 export type { CholeskyDecomposition } from './cholesky-decomposition.ts';
 export { choleskyDecomposition } from './cholesky-decomposition.ts';
 export type { CholeskySystem } from './cholesky-solve.ts';
