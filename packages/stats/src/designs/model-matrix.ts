@@ -1,5 +1,4 @@
-import { StatsError } from '#elementary';
-import type { Matrix } from '#numerics';
+import { type Matrix, requireMatrix } from '#numerics';
 import type { Term } from './model-terms.ts';
 
 /**
@@ -7,14 +6,11 @@ import type { Term } from './model-terms.ts';
  *
  * @param design - rows: levels of the factors; terms
  * @returns n x p matrix
- * @throws StatsError "not-finite" (a level; run and factor, from 0)
+ * @throws StatsError "sample-size", "wrong-length", "not-finite"; its numbers hold row and column, counted from 0
  * @source definition
  */
 export function modelMatrix(design: { readonly rows: Matrix; readonly terms: readonly Term[] }): Matrix {
   const { rows, terms } = design;
-  return rows.map((levels, run) => {
-    const factor = levels.findIndex((level) => !Number.isFinite(level));
-    if (factor >= 0) throw new StatsError('not-finite', { run, factor, level: levels[factor] ?? NaN });
-    return terms.map(({ factors }) => factors.reduce((product, k) => product * levels[k]!, 1));
-  });
+  requireMatrix(rows);
+  return rows.map((levels) => terms.map(({ factors }) => factors.reduce((product, k) => product * levels[k]!, 1)));
 }

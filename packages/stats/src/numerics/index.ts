@@ -10,5 +10,6 @@ export { leastSquares } from './least-squares.ts';
 export type { Matrix } from './matrix.ts';
 export type { PivotedQr, QrTask } from './pivoted-qr.ts';
 export { pivotedQr } from './pivoted-qr.ts';
+export { requireMatrix } from './require-matrix.ts';
 export type { SymmetricEigen } from './symmetric-eigen.ts';
 export { symmetricEigen } from './symmetric-eigen.ts';

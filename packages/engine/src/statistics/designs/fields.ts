@@ -1,4 +1,4 @@
-import type { ChoiceField, Field, NumberField } from '#catalogue';
+import type { Field, NumberField } from '#catalogue';
 
 /** Fields that the entries on designs share. */
 export const FACTOR_COUNT = {
@@ -44,13 +44,13 @@ export const ORDER = {
   kind: 'choice',
   choices: ['standard', 'sorted'],
   optional: true,
-} as const satisfies ChoiceField;
+} as const satisfies Field;
 export const MODEL = {
   key: 'model',
   title: 'polynomial: constant and main effects, with products of two, with squares as well',
   kind: 'choice',
   choices: ['main-effects', 'interactions', 'quadratic'],
-} as const satisfies ChoiceField;
+} as const satisfies Field;
 export const LEVELS = {
   key: 'levels_ratio',
   title: 'coded levels of the factors, -1 low, 1 high',

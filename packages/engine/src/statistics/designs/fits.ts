@@ -1,5 +1,5 @@
 import { linearFit, responseSurfaceFit, twoLevelEffects } from '@fillwright/stats/designs';
-import { defineEntry, DomainError, type Entry } from '#catalogue';
+import { defineEntry, type Entry } from '#catalogue';
 import { fromStats } from '../from-stats.ts';
 import { MODEL, RESPONSES, RUNS } from './fields.ts';
 import { FIT_FIELDS, TERM_FIELDS } from './fit-fields.ts';
@@ -158,8 +158,6 @@ const surface = defineEntry({
   restsOn: 'pivoted and refined QR; lack of fit needs repeated runs',
   compute: ({ runs, responses_data, model }) => {
     const rows = runs.map(({ levels_ratio }) => levels_ratio);
-    if (rows.some((row) => row.length !== rows[0]?.length))
-      throw new DomainError('out-of-range', { runs: rows.length });
     const fit = fromStats(() => responseSurfaceFit({ rows, values: responses_data, model }));
     const { canonical } = fit;
     return {
