@@ -15,13 +15,14 @@ export type FunctionName = (typeof FUNCTIONS)[number];
 
 const FUNCTIONS = ['exp', 'ln', 'log', 'log10', 'sqrt', 'sin', 'cos', 'arctan'] as const;
 const TOKEN = /\s*(?:(\d+\.?\d*(?:[eE][-+]?\d+)?|\.\d+(?:[eE][-+]?\d+)?)|([A-Za-z][A-Za-z0-9]*)|(\*\*|[-+*/^()[\]]))/y;
+/** Two levels per bracket: 50 brackets inside one another. */
 const DEEPEST = 100;
 
 /**
  * Reads a formula such as `b1*(1-exp(-b2*x))`: numbers, names, + - * / ^ (or **), round or square brackets, the functions
  * exp, ln, log (natural), log10, sqrt, sin, cos, arctan, and pi. Nothing else is understood, nothing is executed.
  *
- * @param text - the formula, at most 2000 characters
+ * @param text - the formula, at most 2000 characters and 50 brackets inside one another
  * @returns the formula as a tree
  * @throws StatsError "not-readable" (position: character, from 0, where it stops making sense)
  * @source usual precedence: powers bind tightest and from the right, -x^2 is -(x^2)
