@@ -122,7 +122,7 @@ export const constructions: readonly Entry[] = [
   defineEntry({
     id: 'statistics.design-efficiency',
     title: 'D-efficiency of a design',
-    equation: "D = \\frac{\\det(X'X)^{1/p}}{n}",
+    equation: 'D = \\frac{\\operatorname{det}(X^T X)^{1/p}}{n}',
     inputs: [RUNS, MODEL],
     outputs: [
       { key: 'isEstimable', title: 'every term can be estimated', kind: 'flag' },
@@ -151,7 +151,7 @@ export const constructions: readonly Entry[] = [
   defineEntry({
     id: 'statistics.d-optimal-design',
     title: 'Exact D-optimal design under a list of candidates',
-    equation: "\\max \\det(X'X)",
+    equation: '\\text{largest }\\operatorname{det}(X^T X)',
     inputs: [
       { ...FACTOR_COUNT, max: 8 },
       MODEL,

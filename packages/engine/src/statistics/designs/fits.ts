@@ -65,7 +65,7 @@ const effects = defineEntry({
 const regression = defineEntry({
   id: 'statistics.linear-regression',
   title: 'Linear regression on columns',
-  equation: 'y_i = \\sum_j b_j x_{ij} + e_i,\\quad \\min \\sum_i e_i^2',
+  equation: 'y_i = \\sum_j b_j x_{ij} + e_i,\\quad \\sum_i e_i^2\\text{ least}',
   inputs: [
     {
       key: 'rows',
@@ -117,7 +117,7 @@ const number = { kind: 'number', optional: true } as const;
 const surface = defineEntry({
   id: 'statistics.response-surface',
   title: 'Fit of a polynomial to a designed experiment, with canonical analysis',
-  equation: "x_s = -\\frac{1}{2}B^{-1}b,\\quad y_s = b_0 + \\frac{1}{2}b'x_s",
+  equation: 'x_s = -\\frac{1}{2}B^{-1}b,\\quad y_s = b_0 + \\frac{1}{2}b^T x_s',
   inputs: [RUNS, RESPONSES, MODEL],
   outputs: [
     {

@@ -12,7 +12,7 @@ export const nonlinear: readonly Entry[] = [
   defineEntry({
     id: 'statistics.nonlinear-regression',
     title: 'Nonlinear least squares from several starts',
-    equation: 'y_i = f(x_i, b) + e_i,\\quad \\min \\sum_i e_i^2',
+    equation: 'y_i = f(x_i, b) + e_i,\\quad \\sum_i e_i^2\\text{ least}',
     inputs: [
       { key: 'formula', title: 'formula f, such as b1*(1-exp(-b2*x))', kind: 'text' },
       { key: 'parameterNames', title: 'names of the parameters b', kind: 'text', list: { min: 1, max: 20 } },
