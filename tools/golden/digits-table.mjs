@@ -20,12 +20,18 @@ function nameOf({ id, source }) {
   return part === undefined ? name : `${name}, ${part.replaceAll('-', ' ')}`;
 }
 
-function digitsByKey(expected, got, key = '', found = new Map()) {
-  if (typeof expected === 'number') found.set(key, Math.min(found.get(key) ?? MOST, digits(expected, got)));
-  else if (typeof expected === 'object' && expected !== null)
-    for (const [inner, value] of Object.entries(expected))
-      digitsByKey(value, got?.[inner], Array.isArray(expected) ? key : inner, found);
+/** The fewest digits by key; the numbers of a list stand under the key of the list. */
+function digitsByKey(expected, got) {
+  const found = new Map();
+  for (const [key, digits] of digitsIn(expected, got)) found.set(key, Math.min(found.get(key) ?? MOST, digits));
   return found;
+}
+
+function digitsIn(expected, got, key = '') {
+  if (typeof expected === 'number') return [[key, digits(expected, got)]];
+  if (typeof expected !== 'object' || expected === null) return [];
+  const isList = Array.isArray(expected);
+  return Object.entries(expected).flatMap(([inner, value]) => digitsIn(value, got?.[inner], isList ? key : inner));
 }
 
 function digits(expected, got) {

@@ -10,6 +10,7 @@ const LETTERS = 'ABCDEFGHJKLMNOPQRSTUVWXYZ';
  * @source convention: the letter I is the identity (from memory)
  */
 export function effectWord(bits: number): string {
-  const letters = [...LETTERS].filter((_, k) => (bits >> k) & 1);
-  return letters.length === 0 ? 'I' : letters.join('');
+  let word = '';
+  for (let k = 0; k < LETTERS.length; k++) if ((bits >> k) & 1) word += LETTERS.charAt(k);
+  return word === '' ? 'I' : word;
 }

@@ -3,7 +3,7 @@ import { arcTangent } from './arc-tangent.ts';
 import type { Expression, FunctionName } from './read-expression.ts';
 
 /** Value of a formula and its derivatives by the parameters. */
-export interface Gradient {
+interface Gradient {
   readonly value: number;
   /** One per parameter. */
   readonly slopes: readonly number[];

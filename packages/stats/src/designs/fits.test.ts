@@ -66,7 +66,7 @@ describe('linearFit', () => {
           return values[i]! - row.reduce((sum, x, k) => sum + x * (rest.terms[k]?.estimate ?? NaN), 0);
         });
         const press = errors.reduce((sum, error) => sum + error * error, 0);
-        expect(Math.abs(fit.press! - press)).toBeLessThanOrEqual(1e-6 * (1 + press));
+        expect(Math.abs(fit.press - press)).toBeLessThanOrEqual(1e-6 * (1 + press));
       }),
       { seed: 3, numRuns: 50 },
     );

@@ -11,7 +11,7 @@ export interface FractionTask {
   readonly generators: readonly string[];
 }
 
-export interface Alias {
+interface Alias {
   /** A main effect or an interaction of two factors. */
   readonly effect: string;
   /** Effects of up to three factors that cannot be told from it; a minus sign stands before those of opposite sign. */

@@ -11,7 +11,7 @@ export interface LinearFitTask {
   readonly hasConstant: boolean;
 }
 
-export interface FittedTerm {
+interface FittedTerm {
   /** Absent when the term depends on the others and was left out. */
   readonly estimate?: number;
   /** Absent without a degree of freedom left over. */

@@ -19,7 +19,7 @@ export interface NonlinearFitTask {
   readonly confidence?: number;
 }
 
-export interface StartReport {
+interface StartReport {
   readonly start: readonly number[];
   readonly end: DescentEnd;
   readonly roundCount: number;
@@ -27,7 +27,7 @@ export interface StartReport {
   readonly sumOfSquares?: number;
 }
 
-export interface FittedParameter {
+interface FittedParameter {
   readonly estimate: number;
   /** Absent without a degree of freedom left over, with the interval. */
   readonly standardError?: number;

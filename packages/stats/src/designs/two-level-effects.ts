@@ -3,7 +3,7 @@ import { studentQuantile } from '#distributions';
 import { effectWord } from './effect-word.ts';
 import { sortedWords } from './sorted-words.ts';
 
-export interface Effect {
+interface Effect {
   /** Letters of the factors. */
   readonly name: string;
   /** Mean at the high level less mean at the low level. */

@@ -8,7 +8,7 @@ describe('accurateDot', () => {
     ['the low half of a product', [1 + 2 ** -30, -1, -(2 ** -29)], [1 + 2 ** -30, 1, 1], [], 2 ** -60],
     ['terms added', [2, 3], [5, 7], [-31, 2 ** -60], 2 ** -60],
     ['nothing', [], [], [], 0],
-  ])('golden: %s', (_name, left, right, plus, expected) => {
+  ])('golden: %s', (...[, left, right, plus, expected]) => {
     expect(accurateDot({ left, right, plus })).toBe(expected);
   });
 });

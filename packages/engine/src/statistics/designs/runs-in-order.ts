@@ -1,4 +1,4 @@
-/** Rows of coded levels: pure numbers. */
+/** Rows of coded levels: pure numbers, without a unit. */
 type Levels_ratio = readonly (readonly number[])[];
 
 /**
