@@ -2,6 +2,8 @@ export type { AcceptanceValue, AcceptanceValueInput } from './acceptance-value.t
 export { acceptanceValue } from './acceptance-value.ts';
 export type { UncertainDosageUnits } from './acceptance-value-quantiles.ts';
 export { acceptanceValueQuantiles } from './acceptance-value-quantiles.ts';
+export type { LargeSampleCounts } from './large-sample-counts.ts';
+export { largeSampleCounts } from './large-sample-counts.ts';
 export type { MassLimits } from './mass-limits.ts';
 export { MASS_LIMITS } from './mass-limits.ts';
 export type { AcceptanceValueLimit } from './probability-acceptance-value-within.ts';
