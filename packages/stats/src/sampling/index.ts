@@ -6,3 +6,6 @@ export type { Inspection, Letter, Level, Scheme } from './inspection-tables.ts';
 export { AQLS, LETTERS, LEVELS } from './inspection-tables.ts';
 export type { PlanWanted, SinglePlan } from './single-plan.ts';
 export { singlePlan } from './single-plan.ts';
+export type { LotHistory, LotOfSeries, LotRecord, SeriesOfLots } from './lot-history.ts';
+export { lotHistory } from './lot-history.ts';
+export type { InspectionState, SwitchReason } from './series-state.ts';
