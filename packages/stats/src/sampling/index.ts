@@ -9,6 +9,7 @@ export { singlePlan } from './single-plan.ts';
 export type { LotHistory, LotOfSeries, LotRecord, SeriesOfLots } from './lot-history.ts';
 export { lotHistory } from './lot-history.ts';
 export type { InspectionState, SwitchReason } from './series-state.ts';
+export { SWITCH_REASONS } from './series-state.ts';
 export type { AttributesDesign } from './attributes-design.ts';
 export { attributesDesign } from './attributes-design.ts';
 export type { SortedLots } from './average-outgoing-quality.ts';

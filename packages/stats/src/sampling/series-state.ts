@@ -3,19 +3,22 @@ import type { Inspection } from './inspection-tables.ts';
 /** What is used for the next lot; discontinued: nothing is accepted until the cause is found and removed. */
 export type InspectionState = Inspection | 'discontinued';
 
-export type SwitchReason =
-  | 'unchanged'
-  | 'two-of-five-not-accepted'
-  | 'five-accepted-in-a-row'
-  | 'five-not-accepted-on-tightened'
-  | 'ten-lots-on-tightened'
-  | 'score-reached'
-  | 'ten-accepted-within-limit-number'
-  | 'limit-number-needed'
-  | 'reduced-not-permitted'
-  | 'production-not-steady'
-  | 'not-accepted-on-reduced'
-  | 'between-ac-and-re-on-reduced';
+/** Why the next lot has the inspection it has. */
+export const SWITCH_REASONS = [
+  'unchanged',
+  'two-of-five-not-accepted',
+  'five-accepted-in-a-row',
+  'five-not-accepted-on-tightened',
+  'ten-lots-on-tightened',
+  'score-reached',
+  'ten-accepted-within-limit-number',
+  'limit-number-needed',
+  'reduced-not-permitted',
+  'production-not-steady',
+  'not-accepted-on-reduced',
+  'between-ac-and-re-on-reduced',
+] as const;
+export type SwitchReason = (typeof SWITCH_REASONS)[number];
 
 /** A lot as the switching rules see it. */
 export interface LotSeen {

@@ -1,5 +1,5 @@
 import { binomialCdf } from '#distributions';
-import { requireWhole, requireWithin } from '#elementary';
+import { requireWhole, requireWithin, StatsError } from '#elementary';
 import { probabilityOfAcceptanceInLot } from './probability-of-acceptance-in-lot.ts';
 import { smallestWhole } from './smallest-whole.ts';
 
@@ -43,6 +43,7 @@ export function zeroAcceptanceSize({ lotSize, nonconformingCount, acceptedAtMost
   const p = nonconformingCount / lotSize;
   const inSeries = (size: number): boolean => binomialCdf({ k: 0, n: size, p }) <= limit;
   const nOfSeries = smallestWhole(inSeries, { from: 1, to: LARGEST_LOT });
-  if (nOfSeries === undefined) requireWithin({ acceptedAtMost }, { min: binomialCdf({ k: 0, n: LARGEST_LOT, p }) });
-  return { n, accepted: accepted(n), acceptedOneLess: accepted(n - 1), nOfSeries: nOfSeries ?? LARGEST_LOT };
+  if (nOfSeries === undefined)
+    throw new StatsError('out-of-range', { acceptedAtMost, above: binomialCdf({ k: 0, n: LARGEST_LOT, p }) });
+  return { n, accepted: accepted(n), acceptedOneLess: accepted(n - 1), nOfSeries };
 }
