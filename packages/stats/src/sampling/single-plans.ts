@@ -84,15 +84,15 @@ function diagonalsOf(row: number, inspection: Inspection, scheme: Scheme): Diago
  * @throws nothing
  * @source ISO 2859-1:1999 Tables 2-A, 2-B, 2-C; MIL-STD-105E Tables II-A, II-B, II-C; the rule d = row + column
  */
-export function singlePlans({ inspection, scheme }: { inspection: Inspection; scheme: Scheme }): PlanTable<Numbers> {
+export function singlePlans(kind: { readonly inspection: Inspection; readonly scheme: Scheme }): PlanTable<Numbers> {
+  const { inspection, scheme } = kind;
+  const isTightened = inspection === 'tightened';
   return (row, column) => {
     const d = row + column;
     const { zeroAt, from, plans } = diagonalsOf(row, inspection, scheme);
-    if (row === ROW_S) return d === from && inspection === 'tightened' ? plans[0]! : 'up';
-    if (scheme === 'MIL-STD-105E' && inspection === 'tightened' && row === 0 && d === zeroAt) return 'down';
-    if (d === zeroAt) return noGap(0);
-    if (d < from) return d === zeroAt + 1 && inspection !== 'tightened' ? 'up' : 'down';
-    const isPast = row > LAST_SMALL_ROW && d >= END_OF_LARGE_ROWS;
-    return isPast ? 'up' : (plans[d - from] ?? 'up');
+    if (row === ROW_S) return d === from && isTightened ? plans[0]! : 'up';
+    if (d === zeroAt) return isTightened && row === 0 && scheme === 'MIL-STD-105E' ? 'down' : noGap(0);
+    if (d < from) return d === zeroAt + 1 && !isTightened ? 'up' : 'down';
+    return row > LAST_SMALL_ROW && d >= END_OF_LARGE_ROWS ? 'up' : (plans[d - from] ?? 'up');
   };
 }

@@ -48,15 +48,18 @@ describe('variablesTablePlan', () => {
 });
 
 describe('variablesProbabilityOfAcceptance', () => {
-  test('property: falls with quality and k; a known sd is the limit of many units', () => {
-    const quality = fc.double({ min: 1e-4, max: 0.3, noNaN: true });
-    const k = fc.double({ min: 0.3, max: 3, noNaN: true });
-    const sd = fc.constantFrom('known', 'unknown');
+  test('property: falls with the fraction beyond the limit and with k', () => {
+    const plan = fc.record({
+      n: fc.integer({ min: 2, max: 300 }),
+      k: fc.double({ min: 0.3, max: 3, noNaN: true }),
+      quality: fc.double({ min: 1e-4, max: 0.3, noNaN: true }),
+      sd: fc.constantFrom('known', 'unknown'),
+    });
     fc.assert(
-      fc.property(fc.integer({ min: 2, max: 300 }), k, quality, sd, (n, factor, p, which) => {
-        const at = (more: object) => variablesProbabilityOfAcceptance({ n, k: factor, sd: which, quality: p, ...more });
-        expect(at({ quality: p * 1.2 })).toBeLessThanOrEqual(at({}) + 1e-9);
-        expect(at({ k: factor * 1.1 })).toBeLessThanOrEqual(at({}) + 1e-9);
+      fc.property(plan, (given) => {
+        const at = (more: object) => variablesProbabilityOfAcceptance({ ...given, ...more });
+        expect(at({ quality: given.quality * 1.2 })).toBeLessThanOrEqual(at({}) + 1e-9);
+        expect(at({ k: given.k * 1.1 })).toBeLessThanOrEqual(at({}) + 1e-9);
       }),
       { seed: 71, numRuns: 60 },
     );
