@@ -86,13 +86,21 @@ function diagonalsOf(row: number, inspection: Inspection, scheme: Scheme): Diago
  */
 export function singlePlans(kind: { readonly inspection: Inspection; readonly scheme: Scheme }): PlanTable<Numbers> {
   const { inspection, scheme } = kind;
-  const isTightened = inspection === 'tightened';
   return (row, column) => {
     const d = row + column;
     const { zeroAt, from, plans } = diagonalsOf(row, inspection, scheme);
-    if (row === ROW_S) return d === from && isTightened ? plans[0]! : 'up';
-    if (d === zeroAt) return isTightened && row === 0 && scheme === 'MIL-STD-105E' ? 'down' : noGap(0);
-    if (d < from) return d === zeroAt + 1 && !isTightened ? 'up' : 'down';
+    if (row === ROW_S) return inspection === 'tightened' && d === from ? plans[0]! : 'up';
+    if (d < from) return smallPlan({ d, zeroAt, row }, kind);
     return row > LAST_SMALL_ROW && d >= END_OF_LARGE_ROWS ? 'up' : (plans[d - from] ?? 'up');
   };
+}
+
+/** Ac = 0 and the arrows about it. */
+function smallPlan(
+  { d, zeroAt, row }: { readonly d: number; readonly zeroAt: number; readonly row: number },
+  { inspection, scheme }: { readonly inspection: Inspection; readonly scheme: Scheme },
+): Numbers | 'up' | 'down' {
+  const isTightened = inspection === 'tightened';
+  if (d === zeroAt) return isTightened && row === 0 && scheme === 'MIL-STD-105E' ? 'down' : noGap(0);
+  return d === zeroAt + 1 && !isTightened ? 'up' : 'down';
 }
