@@ -29,60 +29,29 @@ export interface DoublePlan extends DoubleNumbers {
 export type DoubleOrSingle =
   { readonly kind: 'double'; readonly plan: DoublePlan } | { readonly kind: 'single'; readonly plan: SinglePlan };
 
-const numbers = (rows: readonly (readonly [number, number, number, number])[]): readonly DoubleNumbers[] =>
-  rows.map(([ac1, re1, ac2, re2]) => ({ ac1, re1, ac2, re2 }));
+/** Pairs as they are printed: Ac/Re of the first sample, Ac/Re of both. */
+const pairs = (printed: string): readonly DoubleNumbers[] =>
+  printed.split('  ').map((pair) => {
+    const [ac1 = NaN, re1 = NaN, ac2 = NaN, re2 = NaN] = pair.split(/[/,]/).map(Number);
+    return { ac1, re1, ac2, re2 };
+  });
 
 /** Diagonals as those of the single plans: where the single plan is used, and from where the pairs stand. */
 const TABLES = {
   normal: {
-    ...{ singleAt: 14, from: 17 },
-    plans: numbers([
-      ...([
-        [0, 2, 1, 2],
-        [0, 3, 3, 4],
-        [1, 4, 4, 5],
-        [2, 5, 6, 7],
-      ] as const),
-      ...([
-        [3, 7, 8, 9],
-        [5, 9, 12, 13],
-        [7, 11, 18, 19],
-        [11, 16, 26, 27],
-      ] as const),
-    ]),
+    singleAt: 14,
+    from: 17,
+    plans: pairs('0/2,1/2  0/3,3/4  1/4,4/5  2/5,6/7  3/7,8/9  5/9,12/13  7/11,18/19  11/16,26/27'),
   },
   tightened: {
-    ...{ singleAt: 15, from: 18 },
-    plans: numbers([
-      ...([
-        [0, 2, 1, 2],
-        [0, 3, 3, 4],
-        [1, 4, 4, 5],
-        [2, 5, 6, 7],
-      ] as const),
-      ...([
-        [3, 7, 11, 12],
-        [6, 10, 15, 16],
-        [9, 14, 23, 24],
-      ] as const),
-    ]),
+    singleAt: 15,
+    from: 18,
+    plans: pairs('0/2,1/2  0/3,3/4  1/4,4/5  2/5,6/7  3/7,11/12  6/10,15/16  9/14,23/24'),
   },
   reduced: {
-    ...{ singleAt: 14, from: 17 },
-    plans: numbers([
-      ...([
-        [0, 2, 0, 2],
-        [0, 3, 0, 4],
-        [0, 4, 1, 5],
-        [0, 4, 3, 6],
-      ] as const),
-      ...([
-        [1, 5, 4, 7],
-        [2, 7, 6, 9],
-        [3, 8, 8, 12],
-        [5, 10, 12, 16],
-      ] as const),
-    ]),
+    singleAt: 14,
+    from: 17,
+    plans: pairs('0/2,0/2  0/3,0/4  0/4,1/5  0/4,3/6  1/5,4/7  2/7,6/9  3/8,8/12  5/10,12/16'),
   },
 } as const satisfies Readonly<Record<Inspection, object>>;
 

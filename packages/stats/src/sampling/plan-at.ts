@@ -21,7 +21,7 @@ export interface Place {
  * @param table - the table
  * @param place - row and column asked for
  * @returns the plan and its row
- * @throws nothing
+ * @throws RangeError: a column without a plan, which no printed table has
  * @source ISO 2859-1:1999 Tables 2-A..2-C: "use the first sampling plan below (above) the arrow"
  */
 export function planAt<Plan>(table: PlanTable<Plan>, { row, column, lastRow }: Place): PlanFound<Plan> {

@@ -138,7 +138,9 @@ describe('doublePlan', () => {
   test('limit: both samples together reach the lot: inspect all', () => {
     const wanted = { level: 'II', aql: '1.0', inspection: 'normal' } as const;
     expect(doublePlan({ ...wanted, lotSize: 200 })).toMatchObject({ plan: { n1: 32, inspectAll: false } });
-    expect(doublePlan({ ...wanted, level: 'III', lotSize: 91 })).toMatchObject({ plan: { inspectAll: false } });
+    const tiny = { ...wanted, level: 'III', aql: '10' } as const;
+    expect(doublePlan({ ...tiny, lotSize: 6 })).toMatchObject({ plan: { n1: 3, n2: 3, inspectAll: true } });
+    expect(doublePlan({ ...tiny, lotSize: 7 })).toMatchObject({ plan: { n1: 3, n2: 3, inspectAll: false } });
   });
   test('refuses: AQL above 10', () => {
     const wanted = { lotSize: 500, level: 'II', aql: '15', inspection: 'normal' } as const;
