@@ -7,6 +7,9 @@ interface GoldenFile {
 
 /** Files of check values that come with the engine, loaded when a number is first opened. A test holds the list to the folder. */
 export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> = {
+  'aql-lookup': () => import('@fillwright/engine/golden/aql-lookup.json'),
+  'aql-oc': () => import('@fillwright/engine/golden/aql-oc.json'),
+  'aql-switching': () => import('@fillwright/engine/golden/aql-switching.json'),
   basic_inference: () => import('@fillwright/engine/golden/basic_inference.json'),
   'by-hand': () => import('@fillwright/engine/golden/by-hand.json'),
   'design-reference': () => import('@fillwright/engine/golden/design-reference.json'),
@@ -22,6 +25,7 @@ export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> =
   udu_acceptance_value: () => import('@fillwright/engine/golden/udu_acceptance_value.json'),
   udu_oc: () => import('@fillwright/engine/golden/udu_oc.json'),
   uniformity_of_mass: () => import('@fillwright/engine/golden/uniformity_of_mass.json'),
+  'variables-plans': () => import('@fillwright/engine/golden/variables-plans.json'),
 };
 
 let loaded: Promise<readonly CheckCase[]> | undefined;
