@@ -79,7 +79,11 @@ function signal({ limitFactor, moved }: Conditional, { w, v }: { w: number; v: n
   return normalCdf(w - moved - edge) + normalSurvival(edge + w - moved);
 }
 
-function sigmaLaw({ subgroupCount, subgroupSize, sigmaFrom }: Required<Pick<EstimatedLimits, 'subgroupCount' | 'subgroupSize' | 'sigmaFrom'>>): SigmaLaw {
+function sigmaLaw({
+  subgroupCount,
+  subgroupSize,
+  sigmaFrom,
+}: Required<Pick<EstimatedLimits, 'subgroupCount' | 'subgroupSize' | 'sigmaFrom'>>): SigmaLaw {
   if (sigmaFrom === 'pooled-sd') return { degreesOfFreedom: subgroupCount * (subgroupSize - 1), scale: 1 };
   const { c4, d2, d3 } = chartConstants({ n: subgroupSize });
   const single = sigmaFrom === 'mean-sd' ? (1 - c4 * c4) / (c4 * c4) : (d3 * d3) / (d2 * d2);
@@ -88,14 +92,18 @@ function sigmaLaw({ subgroupCount, subgroupSize, sigmaFrom }: Required<Pick<Esti
     const mean = chiMean(exp(logFreedom));
     return log(wanted) - log(1 / (mean * mean) - 1);
   };
-  const degreesOfFreedom = exp(secantRoot(excess, { guess: -log(2 * wanted), step: 0.05, above: -2, tolerance: 1e-10 }));
+  const degreesOfFreedom = exp(
+    secantRoot(excess, { guess: -log(2 * wanted), step: 0.05, above: -2, tolerance: 1e-10 }),
+  );
   return { degreesOfFreedom, scale: 1 / chiMean(degreesOfFreedom) };
 }
 
 /** Mean of chi / sqrt(degrees of freedom). */
 function chiMean(degreesOfFreedom: number): number {
   const [from, to] = bulk(degreesOfFreedom);
-  return chiIntegral({ degreesOfFreedom, from, to, of: (v) => v }) / chiIntegral({ degreesOfFreedom, from, to, of: () => 1 });
+  return (
+    chiIntegral({ degreesOfFreedom, from, to, of: (v) => v }) / chiIntegral({ degreesOfFreedom, from, to, of: () => 1 })
+  );
 }
 
 /** Where chi / sqrt(degrees of freedom) lies but for about 1e-13. */
@@ -135,8 +143,9 @@ function average({ chart, law, subgroupCount }: Estimates, of: (p: number) => nu
   const [from, far] = bulk(degreesOfFreedom);
   const to = 1 + (far - 1) * 1.6;
   const total = chiIntegral({ degreesOfFreedom, from, to, of: () => 1 });
-  return centreAverage(subgroupCount, (w) =>
-    chiIntegral({ degreesOfFreedom, from, to, of: (v) => of(signal(chart, { w, v: scale * v })) }) / total,
+  return centreAverage(
+    subgroupCount,
+    (w) => chiIntegral({ degreesOfFreedom, from, to, of: (v) => of(signal(chart, { w, v: scale * v })) }) / total,
   );
 }
 
