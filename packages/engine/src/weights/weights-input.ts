@@ -19,6 +19,8 @@ export interface WeighedCapsule {
   /** This capsule's own empty shell. */
   readonly shell_mg?: number;
   readonly place?: WeighedPlace;
+  /** Time of day as written. */
+  readonly time?: string;
   /** Line of the text it was read from, from 1. */
   readonly line?: number;
 }
