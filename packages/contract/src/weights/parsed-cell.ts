@@ -7,16 +7,16 @@ export type ParsedCell =
       readonly kind: 'value';
       /** Digits with a decimal point. */
       readonly text: string;
-      readonly unit?: MassUnit;
-      readonly basis?: WeightBasis;
-      readonly time?: string;
+      readonly unit: MassUnit | undefined;
+      readonly basis: WeightBasis | undefined;
+      readonly time: string | undefined;
       /** A whole number before the weight: a running number if all lines agree. */
-      readonly running?: RunningNumber;
+      readonly running: RunningNumber | undefined;
     }
   | {
       readonly kind: 'struck';
       readonly reason: StruckReason;
-      readonly value?: string;
+      readonly value: string | undefined;
       readonly mayBeWeight: boolean;
     };
 
@@ -55,10 +55,14 @@ interface CellPlace {
   readonly isAfterFirst: boolean;
 }
 
+const SPACES = /[\u00a0\u202f\u2009]/;
+const SPACE_OUTSIDE_NUMBER = /(?<!\d)[\u00a0\u202f\u2009]|[\u00a0\u202f\u2009](?!\d)/g;
+const SIGN = /[+\-−]/;
+const SIGN_APART = /(^|\s)([+\-−])\s+(?=[\d.,]*\d)/g;
+
 function wordsOf(text: string, unit: MassUnit | undefined): Word[] {
-  const joined = text
-    .replace(/(?<!\d)[\u00a0\u202f\u2009]|[\u00a0\u202f\u2009](?!\d)/g, ' ')
-    .replace(/(^|\s)([+\-−])\s+(?=[\d.,]*\d)/g, '$1$2');
+  const spaced = SPACES.test(text) ? text.replace(SPACE_OUTSIDE_NUMBER, ' ') : text;
+  const joined = SIGN.test(spaced) ? spaced.replace(SIGN_APART, '$1$2') : spaced;
   const words: Word[] = [];
   for (const word of joined.split(/[\s|;]+/)) {
     if (word === '') continue;
@@ -84,31 +88,32 @@ function withoutNumber(words: readonly Word[]): ParsedCell {
 }
 
 function weightOf(words: readonly Word[], numbers: readonly NumberWord[], text: string): ParsedCell {
-  const value = numbers.at(-1)!;
-  const { number, written } = value;
-  if (number.kind === 'thousands-mark') return struck('thousands-mark', written);
-  if (number.kind === 'not-a-number') return struck('not-clear', written);
-  const units = unitsOf(words);
-  if (units.includes('other')) return struck('unit-not-known', text.trim());
+  const { number, written } = numbers.at(-1)!;
+  if (number.kind !== 'number') return struck(number.kind === 'thousands-mark' ? number.kind : 'not-clear', written);
+  const beside = besideOf(words);
+  if (beside.unit === 'other') return struck('unit-not-known', text.trim());
   if (!number.isPositive) return struck('not-positive', written);
   const running = numbers.length === 2 ? runningNumber(numbers, text) : undefined;
-  if (running === 'two-values' || running === 'thousands-mark') return struck(running, text.trim());
-  const unit = units.find((each): each is MassUnit => each !== 'other');
-  const basis = words.find((word) => word.kind === 'basis')?.basis;
-  const time = words.find((word) => word.kind === 'time')?.written;
-  return {
-    ...{ kind: 'value', text: number.text },
-    ...(unit === undefined ? {} : { unit }),
-    ...(basis === undefined ? {} : { basis }),
-    ...(time === undefined ? {} : { time }),
-    ...(running === undefined ? {} : { running }),
-  };
+  if (typeof running === 'string') return struck(running, text.trim());
+  return { kind: 'value', text: number.text, unit: beside.unit, basis: beside.basis, time: beside.time, running };
 }
 
-function unitsOf(words: readonly Word[]): readonly (MassUnit | 'other')[] {
-  return words.flatMap((word) =>
-    word.kind === 'unit' || (word.kind === 'number' && word.unit !== undefined) ? [word.unit!] : [],
-  );
+/** What stands beside the weight. */
+function besideOf(words: readonly Word[]): Beside {
+  const beside: Beside = { unit: undefined, basis: undefined, time: undefined };
+  for (const word of words) {
+    if (word.kind === 'basis') beside.basis ??= word.basis;
+    else if (word.kind === 'time') beside.time ??= word.written;
+    else if ((word.kind === 'unit' || word.kind === 'number') && beside.unit !== 'other')
+      beside.unit = word.unit ?? beside.unit;
+  }
+  return beside;
+}
+
+interface Beside {
+  unit: MassUnit | 'other' | undefined;
+  basis: WeightBasis | undefined;
+  time: string | undefined;
 }
 
 /** The whole number without unit before a weight, or why the line is struck. */
@@ -130,5 +135,5 @@ function runningNumber(
 const HARMLESS: ReadonlySet<StruckReason> = new Set(['blank', 'heading', 'total-or-mean', 'no-value']);
 
 function struck(reason: StruckReason, value?: string): ParsedCell {
-  return { kind: 'struck', reason, ...(value === undefined ? {} : { value }), mayBeWeight: !HARMLESS.has(reason) };
+  return { kind: 'struck', reason, value, mayBeWeight: !HARMLESS.has(reason) };
 }

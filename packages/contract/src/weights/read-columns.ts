@@ -1,41 +1,15 @@
-import type { WeighedPlace } from '@fillwright/engine/weights';
 import type { ColumnHeading, ColumnName } from './column-heading.ts';
 import { massIn_mg } from './mass-in-mg.ts';
-import { parsedCell, type ParsedCell } from './parsed-cell.ts';
+import { parsedCell } from './parsed-cell.ts';
+import { parsedRow, type ColumnNumber, type ParsedRow, type Roles } from './parsed-row.ts';
 import type { RowRead, RowsRead } from './row-read.ts';
 import type { TableOfLines } from './table-of-lines.ts';
 import { unitOfColumn } from './unit-of-column.ts';
 import type { MassUnit, WeightBasis, WeightsFault, WeightsText } from './weights-read.ts';
 
-type Headings = NonNullable<TableOfLines['headings']>;
-type Struck = Extract<ParsedCell, { kind: 'struck' }>;
-type Value = Extract<ParsedCell, { kind: 'value' }>;
-
-/** Where the masses and places stand, from 0. */
-interface Roles {
-  readonly mass: ColumnNumber | undefined;
-  readonly shell: ColumnNumber | undefined;
-  readonly basis: WeightBasis;
-  readonly places: readonly (readonly [name: keyof WeighedPlace, column: ColumnNumber])[];
-  readonly time: ColumnNumber | undefined;
-}
-
-/** Place of a column in a line, from 0: no unit. */
-type ColumnNumber = number;
-
-/** A line taken apart, before its unit is known. */
-type Parsed =
-  | Struck
-  | {
-      readonly kind: 'row';
-      readonly mass?: Value;
-      readonly shell?: Value;
-      readonly place?: WeighedPlace;
-      readonly time?: string;
-    };
-
 const PLACES = ['group', 'column', 'carrier', 'bore', 'stroke'] as const;
 
+type Headings = NonNullable<TableOfLines['headings']>;
 /**
  * Reads a text whose columns have headings.
  *
@@ -53,29 +27,37 @@ export function readColumns(table: TableOfLines, headings: Headings, given: Weig
       ? beforeRows(line, i + 1 === headings.line)
       : parsedRow(table.cellsOf(line), { roles, columns, given }),
   );
-  const shellUnit = unitAt('shell', { parsed, headings, roles, given });
-  const massUnit = unitAt('mass', { parsed, headings, roles, given });
-  const written = [massUnit, shellUnit]
-    .flatMap((each) => ('code' in each ? [] : [each]))
-    .find(({ isWritten }) => isWritten);
-  const used = [
-    ...(parsed.some((row) => row.kind === 'row' && row.mass) ? [massUnit] : []),
-    ...(parsed.some((row) => row.kind === 'row' && row.shell) ? [shellUnit] : []),
-  ];
-  const wrong = used.flatMap((each) => ('code' in each && !(each.code === 'unit-missing' && written) ? [each] : []));
-  const [unitFault] = wrong;
-  const fallback = written?.unit ?? 'mg';
-  const units = {
-    mass: 'code' in massUnit ? fallback : massUnit.unit,
-    shell: 'code' in shellUnit ? fallback : shellUnit.unit,
-  };
+  const columnsOfMass = { parsed, headings, roles, given };
+  const { units, faults: unitFaults, written } = unitsOfBoth(columnsOfMass);
   return {
     rows: parsed.map((row, i) => ({ line: i + 1, raw: table.lines[i]!, read: inMilligrams(row, units) })),
-    faults: [...faults, ...(unitFault ? [unitFault] : [])],
+    faults: [...faults, ...unitFaults],
     basis: roles.basis,
     ignoredColumns: columns.flatMap(({ name, written: text }) => (name === undefined && text !== '' ? [text] : [])),
-    ...(written ? { unit: written.unit } : {}),
+    ...(written ? { unit: written } : {}),
   };
+}
+
+/** Capsules and shells may bear different units; a column without takes that of the other. */
+function unitsOfBoth(at: UnitPlace): {
+  readonly units: { readonly mass: MassUnit; readonly shell: MassUnit };
+  readonly faults: readonly WeightsFault[];
+  readonly written: MassUnit | undefined;
+} {
+  const found = { mass: unitAt('mass', at), shell: unitAt('shell', at) };
+  const sound = [found.mass, found.shell].flatMap((each) => ('code' in each ? [] : [each]));
+  const written = sound.find(({ isWritten }) => isWritten)?.unit;
+  const isUsed = (which: 'mass' | 'shell'): boolean => at.parsed.some((row) => row.kind === 'row' && row[which]);
+  const faults = (['mass', 'shell'] as const).flatMap((which) => {
+    const unit = found[which];
+    const isWrong = 'code' in unit && isUsed(which) && !(unit.code === 'unit-missing' && written !== undefined);
+    return isWrong ? [unit] : [];
+  });
+  const unitOf = (which: 'mass' | 'shell'): MassUnit => {
+    const unit = found[which];
+    return 'code' in unit ? (written ?? 'mg') : unit.isWritten ? unit.unit : (written ?? unit.unit);
+  };
+  return { units: { mass: unitOf('mass'), shell: unitOf('shell') }, faults: faults.slice(0, 1), written };
 }
 
 function headingFaults({ columns, line }: Headings, basis: WeightBasis | undefined): WeightsFault[] {
@@ -108,65 +90,14 @@ function rolesOf(columns: readonly ColumnHeading[], given: WeightBasis | undefin
   return { mass, shell, basis, places, time: at('time') };
 }
 
-function beforeRows(line: string, isHeading: boolean): Struck {
-  if (isHeading) return { kind: 'struck', reason: 'heading', mayBeWeight: false };
+function beforeRows(line: string, isHeading: boolean): Extract<ParsedRow, { kind: 'struck' }> {
+  if (isHeading) return { kind: 'struck', reason: 'heading', value: undefined, mayBeWeight: false };
   const cell = parsedCell(line, { unit: undefined, isAfterFirst: false });
   return cell.kind === 'struck' ? cell : { kind: 'struck', reason: 'not-clear', value: line.trim(), mayBeWeight: true };
 }
 
-interface RowPlace {
-  readonly roles: Roles;
-  readonly columns: readonly ColumnHeading[];
-  readonly given: WeightsText;
-}
-
-function parsedRow(cells: readonly string[], { roles, columns, given }: RowPlace): Parsed {
-  const whole = cells.filter((cell) => cell !== '').join('  ');
-  if (whole === '') return struck('blank');
-  if (!/\d/.test(whole)) return parsedCell(whole, { unit: undefined, isAfterFirst: true }) as Struck;
-  if (cells.some((cell) => /\p{L}/u.test(cell) && isSummary(cell))) return struck('total-or-mean');
-  if (cells.slice(columns.length).some((cell) => cell !== '')) return struck('two-values', whole);
-  const read = (column: ColumnNumber | undefined): ParsedCell | undefined => {
-    const cell = column === undefined ? '' : (cells[column] ?? '');
-    if (cell === '') return undefined;
-    return parsedCell(cell, { unit: columns[column!]?.unit ?? given.unit, isAfterFirst: true });
-  };
-  const [mass, shell] = [single(read(roles.mass)), single(read(roles.shell))];
-  if (mass?.kind === 'struck') return mass;
-  if (shell?.kind === 'struck' && shell.reason !== 'no-value') return shell;
-  const shellRead = shell?.kind === 'value' ? { shell } : {};
-  if (!mass && !('shell' in shellRead)) return struck('no-value');
-  const place = placeOf(cells, roles);
-  if (place === 'not-clear') return struck('place-not-clear', whole);
-  const time = roles.time === undefined ? '' : (cells[roles.time] ?? '');
-  return { kind: 'row', ...(mass ? { mass } : {}), ...shellRead, ...place, ...(time === '' ? {} : { time }) };
-}
-
-/** A cell holds one weight: a number before it is none that counts. */
-function single(cell: ParsedCell | undefined): ParsedCell | undefined {
-  if (cell?.kind === 'value' && cell.running)
-    return struck(cell.running.isLikeThousands ? 'thousands-mark' : 'two-values', `${cell.running.index} ${cell.text}`);
-  return cell?.kind === 'struck' && cell.reason === 'heading' ? struck('not-clear') : cell;
-}
-
-function isSummary(cell: string): boolean {
-  const read = parsedCell(cell, { unit: undefined, isAfterFirst: true });
-  return read.kind === 'struck' && read.reason === 'total-or-mean';
-}
-
-function placeOf(cells: readonly string[], { places }: Roles): { readonly place?: WeighedPlace } | 'not-clear' {
-  const entries: [string, number][] = [];
-  for (const [name, column] of places) {
-    const cell = cells[column] ?? '';
-    if (cell === '') continue;
-    if (!/^[1-9]\d{0,6}$/.test(cell)) return 'not-clear';
-    entries.push([name, Number(cell)]);
-  }
-  return entries.length === 0 ? {} : { place: Object.fromEntries(entries) };
-}
-
 interface UnitPlace {
-  readonly parsed: readonly Parsed[];
+  readonly parsed: readonly ParsedRow[];
   readonly headings: Headings;
   readonly roles: Roles;
   readonly given: WeightsText;
@@ -187,18 +118,9 @@ function unitAt(
   return unitOfColumn({ seen, given: given.unit });
 }
 
-function inMilligrams(row: Parsed, units: { readonly mass: MassUnit; readonly shell: MassUnit }): RowRead['read'] {
+function inMilligrams(row: ParsedRow, units: { readonly mass: MassUnit; readonly shell: MassUnit }): RowRead['read'] {
   if (row.kind === 'struck') return row;
-  return {
-    kind: 'row',
-    ...(row.mass ? { mass_mg: massIn_mg(row.mass.text, units.mass) } : {}),
-    ...(row.shell ? { shell_mg: massIn_mg(row.shell.text, units.shell) } : {}),
-    ...(row.place ? { place: row.place } : {}),
-    ...(row.time === undefined ? {} : { time: row.time }),
-  };
-}
-
-function struck(reason: Struck['reason'], value?: string): Struck {
-  const isHarmless = reason === 'blank' || reason === 'total-or-mean' || reason === 'no-value';
-  return { kind: 'struck', reason, ...(value === undefined ? {} : { value }), mayBeWeight: !isHarmless };
+  const mass_mg = row.mass && massIn_mg(row.mass.text, units.mass);
+  const shell_mg = row.shell && massIn_mg(row.shell.text, units.shell);
+  return { kind: 'row', mass_mg, shell_mg, place: row.place, time: row.time };
 }

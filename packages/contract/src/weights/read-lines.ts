@@ -5,8 +5,6 @@ import type { TableOfLines } from './table-of-lines.ts';
 import { unitOfColumn } from './unit-of-column.ts';
 import type { MassUnit, WeightBasis, WeightsFault, WeightsText } from './weights-read.ts';
 
-type Value = Extract<ParsedCell, { kind: 'value' }>;
-
 /**
  * Reads a text without headings of columns: one weight a line, as a balance prints or a sheet's column pastes.
  *
@@ -98,8 +96,10 @@ function rowOf(
   place: { readonly line: number; readonly raw: string },
   { basis, unit }: { readonly basis: WeightBasis; readonly unit: MassUnit },
 ): RowRead {
-  if (cell.kind === 'struck') return { ...place, read: cell };
-  const mass_mg = massIn_mg(cell.text, unit);
-  const time = cell.time === undefined ? {} : { time: cell.time };
-  return { ...place, read: { kind: 'row', ...(basis === 'shell' ? { shell_mg: mass_mg } : { mass_mg }), ...time } };
+  const { line, raw } = place;
+  if (cell.kind === 'struck') return { line, raw, read: cell };
+  const [value_mg, isShell] = [massIn_mg(cell.text, unit), basis === 'shell'];
+  const mass_mg = isShell ? undefined : value_mg;
+  const shell_mg = isShell ? value_mg : undefined;
+  return { line, raw, read: { kind: 'row', mass_mg, shell_mg, place: undefined, time: cell.time } };
 }

@@ -32,36 +32,16 @@ function refused({ basis = 'gross' }: WeightsText, fault: WeightsFault): Weights
 function assembled(given: WeightsText, rows: RowsRead): WeightsRead {
   const { basis, unit, ignoredColumns } = rows;
   const isOwn = given.shells === undefined ? hasOwnShells(rows.rows) : given.shells === 'own';
-  const capsules: WeighedCapsule[] = [];
-  const shells_mg: number[] = [];
-  const lines: WeightsLine[] = [];
-  const far = { capsule: farRange(rows.rows, 'mass_mg'), shell: farRange(rows.rows, 'shell_mg') };
-  for (const { line, raw, read } of rows.rows) {
-    if (read.kind === 'struck') {
-      lines.push({
-        ...{ kind: 'struck', line, raw, reason: read.reason, mayBeWeight: read.mayBeWeight },
-        ...valueOf(read),
-      });
-      continue;
-    }
-    const { mass_mg, shell_mg, place, time } = read;
-    if (shell_mg !== undefined && !(isOwn && mass_mg !== undefined)) shells_mg.push(shell_mg);
-    if (mass_mg === undefined) {
-      lines.push({ kind: 'shell', line, raw, mass_mg: shell_mg!, isFar: isOutside(shell_mg!, far.shell) });
-      continue;
-    }
-    lines.push({ kind: 'weight', line, raw, index: capsules.length, mass_mg, isFar: isOutside(mass_mg, far.capsule) });
-    capsules.push({
-      ...{ mass_mg, line },
-      ...(isOwn && shell_mg !== undefined ? { shell_mg } : {}),
-      ...(place === undefined ? {} : { place }),
-      ...(time === undefined ? {} : { time }),
-    });
-  }
+  const capsules = rows.rows.flatMap((row) => capsuleOf(row, isOwn));
+  const shells_mg = rows.rows.flatMap(({ read }) => {
+    const isSpare = read.kind === 'row' && read.shell_mg !== undefined && !(isOwn && read.mass_mg !== undefined);
+    return isSpare ? [read.shell_mg] : [];
+  });
   const placed = withPlaces(capsules, given);
   const faults = [...rows.faults, ...placed.faults];
-  if (faults.length === 0 && capsules.length === 0 && shells_mg.length === 0) faults.push({ code: 'no-weights' });
-  const isSound = faults.length === 0;
+  const isSound = faults.length === 0 && capsules.length + shells_mg.length > 0;
+  if (faults.length === 0 && !isSound) faults.push({ code: 'no-weights' });
+  const lines = linesOf(rows.rows);
   return {
     ...{ lines, faults, basis, ignoredColumns, ...(unit === undefined ? {} : { unit }) },
     capsules: isSound ? placed.capsules : [],
@@ -70,8 +50,29 @@ function assembled(given: WeightsText, rows: RowsRead): WeightsRead {
   };
 }
 
-function valueOf({ value }: { readonly value?: string }): { value?: string } {
-  return value === undefined ? {} : { value };
+function capsuleOf({ line, read }: RowRead, isOwn: boolean): WeighedCapsule[] {
+  if (read.kind === 'struck' || read.mass_mg === undefined) return [];
+  const { mass_mg, shell_mg, place, time } = read;
+  const capsule: { -readonly [key in keyof WeighedCapsule]: WeighedCapsule[key] } = { mass_mg, line };
+  if (isOwn && shell_mg !== undefined) capsule.shell_mg = shell_mg;
+  if (place) capsule.place = place;
+  if (time !== undefined) capsule.time = time;
+  return [capsule];
+}
+
+function linesOf(rows: readonly RowRead[]): WeightsLine[] {
+  const far = { mass: farRange(rows, 'mass_mg'), shell: farRange(rows, 'shell_mg') };
+  let index = 0;
+  return rows.map(({ line, raw, read }): WeightsLine => {
+    if (read.kind === 'struck') {
+      const { reason, mayBeWeight, value } = read;
+      return { kind: 'struck', line, raw, reason, mayBeWeight, ...(value === undefined ? {} : { value }) };
+    }
+    const { mass_mg, shell_mg = NaN } = read;
+    if (mass_mg === undefined)
+      return { kind: 'shell', line, raw, mass_mg: shell_mg, isFar: isOutside(shell_mg, far.shell) };
+    return { kind: 'weight', line, raw, index: index++, mass_mg, isFar: isOutside(mass_mg, far.mass) };
+  });
 }
 
 /** A second column holds each capsule's own shell when every capsule has one and no shell stands alone. */

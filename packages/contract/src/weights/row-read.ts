@@ -9,10 +9,10 @@ export interface RowRead {
   readonly read:
     | {
         readonly kind: 'row';
-        readonly mass_mg?: number;
-        readonly shell_mg?: number;
-        readonly place?: WeighedPlace;
-        readonly time?: string;
+        readonly mass_mg: number | undefined;
+        readonly shell_mg: number | undefined;
+        readonly place: WeighedPlace | undefined;
+        readonly time: string | undefined;
       }
     | Extract<ParsedCell, { kind: 'struck' }>;
 }

@@ -41,19 +41,23 @@ export function wordOf(
 ): Word {
   if (TIME.test(word)) return { kind: 'time', written: word };
   if (DATE.test(word)) return { kind: 'silent' };
-  const match = NUMBER_AND_UNIT.exec(word);
-  if (match) {
-    const [, written = '', letters = '', marks = ''] = match;
-    const unit = letters === '' ? undefined : unitOf(letters);
-    const number = numberToken(written, unit === 'mg' || unit === 'g' ? unit : place.unit);
-    return { kind: 'number', number, written, unit, isUnstable: marks !== '' };
-  }
+  const number = numberWord(word, place.unit);
+  if (number) return number;
   if (place.isAfterNumber) {
     const unit = unitOf(word.replace(/^[([]|[)\]]$/g, ''));
     if (unit !== 'other' || OTHER_UNITS.has(word.toLowerCase())) return { kind: 'unit', unit };
   }
   const basis = BASIS_WORDS[word];
   return basis === undefined ? { kind: plainKind(word) } : { kind: 'basis', basis };
+}
+
+function numberWord(word: string, unitOfColumn: MassUnit | undefined): Word | undefined {
+  const match = NUMBER_AND_UNIT.exec(word);
+  if (!match) return undefined;
+  const [, written = '', letters = '', marks = ''] = match;
+  const unit = letters === '' ? undefined : unitOf(letters);
+  const number = numberToken(written, unit === 'mg' || unit === 'g' ? unit : unitOfColumn);
+  return { kind: 'number', number, written, unit, isUnstable: marks !== '' };
 }
 
 function unitOf(letters: string): MassUnit | 'other' {
