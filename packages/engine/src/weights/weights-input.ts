@@ -1,4 +1,5 @@
-import type { InProcessLimits, RouteTest, Tare } from '#design';
+import type { Conduct, DossierTest } from '@fillwright/stats/decisions';
+import type { InProcessLimits, Tare } from '#design';
 
 /** The number of a stroke since the start of the sample, from 1: no unit. */
 type StrokeNumber = number;
@@ -26,10 +27,10 @@ export interface WeighedCapsule {
 }
 
 /** What the weights may decide. Trial data are never release data. */
-export type Purpose = 'trial' | 'in-process' | 'release';
+export type Purpose = Conduct['purpose'];
 
-/** A test on weights: those of a brief's route, and the one of supplements. */
-export type WeightTest = RouteTest['test'] | 'supplement-mass';
+/** A test on single capsules that a dossier may name. */
+export type WeightTest = DossierTest;
 
 /** Content of a substance at the mean mass, from the lot's assay, % of the claim. */
 export interface WeighedSubstance {
@@ -77,8 +78,12 @@ export interface WeightsInput {
   readonly target_mg?: number;
   /** In-process limits of the dossier, net, in % of the target. */
   readonly limits?: InProcessLimits;
-  /** The tests that the dossier (a brief's route) or the caller names. */
+  /** The tests to apply: those that the dossier (a brief's route) names for this purpose, or the caller. */
   readonly tests: readonly WeightTest[];
+  /** The tests that the dossier names for this purpose; left out: `tests`. */
+  readonly route?: readonly WeightTest[];
+  /** Which acceptance value the dossier compares with its limit; left out: as computed. */
+  readonly rounding?: 'unrounded' | 'halfUp';
   readonly substances?: readonly WeighedSubstance[];
   /** Lines that may have been weights and could not be read. */
   readonly unreadCount?: number;

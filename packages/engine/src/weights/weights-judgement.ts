@@ -1,5 +1,13 @@
+import type {
+  ConductReason,
+  ContentReason,
+  DosageUnitReason,
+  MassReason,
+  NextStep,
+  SupplementReason,
+} from '@fillwright/stats/decisions';
 import type { LimitCard } from '#design';
-import type { PossibleCause, Purpose, StepOfPin, WeightTest } from './weights-input.ts';
+import type { PossibleCause, Purpose, WeightTest } from './weights-input.ts';
 
 export type Verdict = 'pass' | 'fail' | 'cannot-tell';
 
@@ -55,46 +63,43 @@ export interface NetFromGross {
   readonly netVariance_mg2?: number;
 }
 
-/** Why a test failed or cannot tell. `words` has a sentence for each. */
+/** Why a test failed or cannot tell: reasons of the test itself, of conduct, and of how net was found. `words` has a sentence for each. */
 export type TestReason =
-  | 'not-the-count'
+  | ConductReason
+  | ContentReason
+  | DosageUnitReason
+  | MassReason
+  | SupplementReason
   | 'net-not-known'
   | 'mean-tare-only'
-  | 'trial-data'
-  | 'in-process-data'
-  | 'several-loads'
   | 'weights-not-read'
   | 'content-not-known'
-  | 'needs-content-of-units'
-  | 'mean-not-positive'
-  | 'limit-of-dossier-only'
-  | 'stage-two-not-called-for'
-  | 'stage-one-failed-weigh-20-more'
-  | 'acceptance-value-above-limit'
-  | 'unit-outside'
-  | 'more-beyond-limit'
-  | 'beyond-twice-limit'
-  | 'mean-outside'
-  | 'gross-step-not-passed';
+  | 'needs-content-of-units';
 
-/** One test with its arithmetic. `numbers` are keyed with their unit, for example `meanContent_pct`; `words` names them. */
+/** One test with its arithmetic. `numbers` are keyed with their unit, for example `acceptanceValue_pct`; `words` names them. */
 export interface TestVerdict {
   readonly test: WeightTest;
   readonly substance?: string;
   readonly verdict: Verdict;
   readonly reasons: readonly TestReason[];
-  /** What the same weights would give, where conduct (trial, in-process, unread lines) forbids a verdict. */
-  readonly wouldBe?: 'pass' | 'fail';
+  readonly next: NextStep;
+  /** What the numbers alone would say, where conduct (trial data, a mean tare, unread lines) forbids a verdict. */
+  readonly wouldBe?: Verdict;
   readonly numbers: Readonly<Record<string, number>>;
   readonly outside: readonly NamedCapsule[];
   readonly source: string;
+  /** The text that settles what is not known here. */
+  readonly lookInto?: string;
 }
+
+/** Why a limit is not kept, or cannot be told; `count-not-of-plan` stands beside any verdict. */
+export type LimitReason = 'net-not-known' | 'outside-limits' | 'count-not-of-plan' | 'tare-not-sure';
 
 /** In-process limits of the dossier on this sample. */
 export interface LimitVerdict {
   readonly what: 'mean' | 'single';
   readonly verdict: Verdict;
-  readonly reasons: readonly ('net-not-known' | 'outside-limits' | 'count-not-of-plan' | 'tare-not-sure')[];
+  readonly reasons: readonly LimitReason[];
   readonly netLow_mg: number;
   readonly netHigh_mg: number;
   /** The same on the balance; left out when no tare is known. */
@@ -182,54 +187,52 @@ export interface Revolution {
   readonly restCount: number;
 }
 
-/** The one sentence that comes first. */
+/** The one sentence that comes first. `words` has it. */
 export type Conclusion =
-  | { readonly code: 'no-limits'; readonly numbers: { readonly mean_mg: number; readonly capsuleCount: number } }
-  | {
-      readonly code: 'not-enough-data';
-      readonly numbers: { readonly capsuleCount: number; readonly needed: NeededCount };
-    }
-  | { readonly code: 'net-not-known'; readonly numbers: { readonly mean_mg: number } }
-  | { readonly code: 'leave-alone'; readonly numbers: { readonly mean_mg: number; readonly target_mg: number } }
-  | {
-      readonly code: 'mean-cannot-be-told';
-      readonly numbers: { readonly mean_mg: number; readonly low_mg: number; readonly high_mg: number };
-    }
+  | { readonly code: 'no-limits'; readonly mean_mg: number; readonly capsuleCount: number }
+  | { readonly code: 'not-enough-data'; readonly capsuleCount: number; readonly neededCount: number }
+  | { readonly code: 'net-not-known'; readonly mean_mg: number }
+  | { readonly code: 'leave-alone'; readonly mean_mg: number; readonly target_mg: number }
+  | { readonly code: 'mean-cannot-be-told'; readonly mean_mg: number; readonly tareStandardError_mg: number }
   | {
       readonly code: 'turn';
-      readonly turn: StepOfPin & { readonly stepCount: number; readonly direction: 'deeper' | 'shallower' };
-      readonly numbers: { readonly mean_mg: number; readonly expected_mg: number };
+      readonly adjuster: string;
+      readonly stepCount: number;
+      readonly step_mm: number;
+      readonly direction: 'deeper' | 'higher';
+      readonly mean_mg: number;
+      readonly expected_mg: number;
     }
-  | { readonly code: 'mean-outside'; readonly numbers: { readonly mean_mg: number; readonly off_mg: number } }
+  | { readonly code: 'mean-outside'; readonly mean_mg: number; readonly off_mg: number }
   | {
       readonly code: 'free-place';
-      readonly place: { readonly kind: 'column' | 'group' | 'bore'; readonly group?: number; readonly column?: number };
-      /** The cause that leaves least, where it fits. */
+      readonly kind: 'column' | 'group' | 'bore';
+      readonly group?: number;
+      readonly column?: number;
+      /** The cause that fits best, where one of those asked about fits. */
       readonly adjuster?: string;
-      readonly numbers: { readonly effect_mg: number; readonly restMean_mg: number; readonly restCount: number };
+      readonly effect_mg: number;
+      readonly restMean_mg: number;
+      readonly restCount: number;
     }
-  | {
-      readonly code: 'stop-and-investigate';
-      readonly why: 'test' | 'single';
-      readonly numbers: { readonly outsideCount: number };
-    };
+  | { readonly code: 'stop-and-investigate'; readonly why: 'test' | 'single'; readonly outsideCount: number }
+  | { readonly code: 'weigh-more'; readonly test: WeightTest; readonly neededCount: number }
+  | { readonly code: 'no-verdict'; readonly test: WeightTest; readonly reason: TestReason }
+  | { readonly code: 'passes'; readonly tests: readonly WeightTest[]; readonly mean_mg: number };
 
-/** Capsules that the plan or a test asks for: a count, no unit. */
-type NeededCount = number;
+export type NoteCode =
+  | 'weights-not-read'
+  | 'outliers-flagged'
+  | 'shells-vary-more'
+  | 'few-shells'
+  | 'tare-is-guess'
+  | 'few-for-capability'
+  | 'all-equal'
+  | 'gross-check-not-honest';
 
 /** Things to know that decide nothing by themselves. */
 export interface WeightsNote {
-  readonly code:
-    | 'weights-not-read'
-    | 'outliers-flagged'
-    | 'gross-sd-below-shell-sd'
-    | 'few-shells'
-    | 'tare-is-guess'
-    | 'alert-assumed'
-    | 'few-for-capability'
-    | 'route-not-named'
-    | 'all-equal'
-    | 'gross-check-not-honest';
+  readonly code: NoteCode;
   readonly numbers: Readonly<Record<string, number>>;
 }
 
