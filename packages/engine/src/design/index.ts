@@ -12,6 +12,7 @@ export type {
 export { DOCUMENT_RULES, type DocumentNotice, type DocumentRule } from './document-rules.ts';
 export type { Correction, ExpectedWeights } from './expected-weights.ts';
 export type { LimitCard, LimitPair } from './limit-card.ts';
+export { limitCard } from './limit-card.ts';
 export type { ContentOutlook, RouteOutlook, TestOutlook } from './route-outlook.ts';
 export { entries } from './entries.ts';
 export { candidateAt } from './candidate-at.ts';

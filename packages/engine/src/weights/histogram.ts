@@ -17,17 +17,20 @@ const STEPS = [1, 2, 5] as const;
  * @source this project's choice
  */
 export function histogram(net_mg: readonly number[], card: LimitCard | undefined): Histogram {
-  const [lowest_mg, highest_mg] = [Math.min(...net_mg), Math.max(...net_mg)];
+  const lowest_mg = net_mg.reduce((low, mass_mg) => Math.min(low, mass_mg), Infinity);
+  const highest_mg = net_mg.reduce((high, mass_mg) => Math.max(high, mass_mg), -Infinity);
   const edges = card ? [card.individualAction.netLow_mg, card.individualAction.netHigh_mg] : [];
   const reach_mg = Math.max(highest_mg, ...edges) - Math.min(lowest_mg, ...edges);
   const width_mg = card ? widthBetween(card, reach_mg) : roundWidth(reach_mg / WANTED_BARS);
   const origin_mg = card ? card.individualAction.netLow_mg : Math.floor(lowest_mg / width_mg) * width_mg;
   const last_mg = card?.individualAction.netHigh_mg ?? Infinity;
   const place = (mass_mg: number): number =>
-    mass_mg === last_mg ? Math.round((last_mg - origin_mg) / width_mg) - 1 : Math.floor((mass_mg - origin_mg) / width_mg);
+    mass_mg === last_mg
+      ? Math.round((last_mg - origin_mg) / width_mg) - 1
+      : Math.floor((mass_mg - origin_mg) / width_mg);
   const places = net_mg.map(place);
-  const first = Math.min(0, ...places);
-  const top = Math.max(card ? Math.round((last_mg - origin_mg) / width_mg) - 1 : 0, ...places);
+  const first = Math.min(0, place(lowest_mg));
+  const top = Math.max(card ? Math.round((last_mg - origin_mg) / width_mg) - 1 : 0, place(highest_mg));
   const counts = new Array<number>(top - first + 1).fill(0);
   for (const at of places) counts[at - first]! += 1;
   return { low_mg: origin_mg + first * width_mg, width_mg, counts, limits: card ? limitsOf(card) : [] };

@@ -1,3 +1,4 @@
+export { weightsJudged } from './weights-judged.ts';
 export type {
   PossibleCause,
   Purpose,
@@ -17,10 +18,12 @@ export type {
   Estimate_mg,
   Estimate_pct,
   Histogram,
+  LimitReason,
   LimitVerdict,
   MassSummary,
   NamedCapsule,
   NetFromGross,
+  NoteCode,
   PlaceMean,
   Revolution,
   TestReason,

@@ -40,7 +40,9 @@ export function limitVerdicts(input: WeightsInput, tared: TareOfWeights): readon
   const named = (index: number): NamedCapsule => namedCapsule(input, { index, net_mg: net_mg[index]!, target_mg });
   const outside = beyond(net_mg, card.individualAction).map(named);
   const isAction = new Set(outside.map(({ index }) => index));
-  const alerts = beyond(net_mg, card.individualAlert).filter((index) => !isAction.has(index)).map(named);
+  const alerts = beyond(net_mg, card.individualAlert)
+    .filter((index) => !isAction.has(index))
+    .map(named);
   return [
     { what: 'mean', ...meanVerdict(net_mg, { card, tared }), ...mean, ...nothing },
     {

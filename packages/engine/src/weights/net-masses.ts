@@ -10,7 +10,12 @@ export interface NetMasses {
 /** How net is found from what was weighed, before any spread is computed. */
 export interface TareOfWeights {
   readonly way: NetFromGross['way'];
-  readonly tare?: { readonly mean_mg: number; readonly sd_mg: number; readonly shellCount: number; readonly standardError_mg: number };
+  readonly tare?: {
+    readonly mean_mg: number;
+    readonly sd_mg: number;
+    readonly shellCount: number;
+    readonly standardError_mg: number;
+  };
   /** Left out when no tare is known. */
   readonly masses?: NetMasses;
 }
@@ -34,7 +39,14 @@ export function netMasses(input: WeightsInput): TareOfWeights {
   }
   const tare = tareOf(input);
   if (!tare) return { way: 'no-tare' };
-  return { way: 'mean-tare', tare, masses: lessShells(masses, masses.map(() => tare.mean_mg)) };
+  return {
+    way: 'mean-tare',
+    tare,
+    masses: lessShells(
+      masses,
+      masses.map(() => tare.mean_mg),
+    ),
+  };
 }
 
 function lessShells(masses_mg: readonly number[], shells_mg: readonly number[]): NetMasses {

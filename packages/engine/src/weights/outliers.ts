@@ -1,3 +1,6 @@
+/** Place of a capsule among the weights, from 0: no unit. */
+type CapsuleIndex = number;
+
 /** Modified z-score from which a value is flagged. */
 const FAR_SCORE = 3.5;
 /** The MAD of a normal law is 0.6745 standard deviations; the mean absolute deviation 0.7979. */
@@ -14,7 +17,7 @@ const MEAN_DEVIATION_SHARE = 0.7979;
  *   1.3.5.17 (from memory); MAD 0: mean absolute deviation in its place
  * @validity a heap with one peak; two heaps of equal size flag nothing
  */
-export function outliers(masses_mg: readonly number[]): readonly number[] {
+export function outliers(masses_mg: readonly number[]): readonly CapsuleIndex[] {
   if (masses_mg.length < 3) return [];
   const middle_mg = median(masses_mg);
   const deviations = masses_mg.map((mass_mg) => Math.abs(mass_mg - middle_mg));

@@ -167,6 +167,8 @@ export interface CauseLeft {
   /** What it would leave in a cell, group by column. */
   readonly change_mg: number;
   readonly expected_mg: readonly (readonly number[])[];
+  /** Whether it explains most of what the place does; the best one only. */
+  readonly isLikely: boolean;
   /** Residual sum of squares over that without any cause. */
   readonly residual_frac: number;
 }
