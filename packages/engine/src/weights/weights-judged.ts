@@ -6,6 +6,7 @@ import { histogram } from './histogram.ts';
 import { limitVerdicts, namedCapsule } from './limit-verdicts.ts';
 import { massSummary } from './mass-summary.ts';
 import { netFromGross } from './net-from-gross.ts';
+import { netSummary } from './net-summary.ts';
 import { netMasses, type TareOfWeights } from './net-masses.ts';
 import { notesOf } from './notes-of.ts';
 import { outliers } from './outliers.ts';
@@ -40,8 +41,8 @@ function judgement(input: WeightsInput): WeightsJudgement {
   const tests = testVerdicts(input, tared);
   const card = cardOf(input, tared);
   const summaries = {
-    ...(input.basis === 'gross' ? summaryAs('gross', masses_mg) : {}),
-    ...(masses ? summaryAs('net', told_mg) : {}),
+    ...(input.basis === 'gross' && masses_mg.length > 1 ? { gross: massSummary(masses_mg) } : {}),
+    ...(masses && told_mg.length > 1 ? { net: netSummary(told_mg, tared) } : {}),
   };
   const netFrom = netFromGross(tared, summaries.gross);
   const far = outliers(masses_mg).map((index) =>
@@ -73,10 +74,6 @@ function requireMasses({ capsules, shells_mg = [], target_mg }: WeightsInput): v
   }
   for (const shell_mg of shells_mg) positive('shells_mg', shell_mg);
   positive('target_mg', target_mg);
-}
-
-function summaryAs(key: 'gross' | 'net', masses_mg: readonly number[]): Pick<WeightsJudgement, 'gross' | 'net'> {
-  return masses_mg.length > 1 ? { [key]: massSummary(masses_mg) } : {};
 }
 
 function meanOf(masses_mg: readonly number[]): number {
