@@ -1,6 +1,7 @@
 import { DomainError } from '#catalogue';
 import { limitCard, type LimitCard } from '#design';
 import { fromStats } from '#statistics';
+import { assuranceOfWeights } from './assurance-of-weights.ts';
 import { conclusion } from './conclusion.ts';
 import { histogram } from './histogram.ts';
 import { limitVerdicts, namedCapsule } from './limit-verdicts.ts';
@@ -52,7 +53,7 @@ function judgement(input: WeightsInput): WeightsJudgement {
     verdict: worst(input, [...limits, ...(input.purpose === 'trial' ? [] : tests)]),
     purpose: input.purpose,
     conclusion: conclusion({ input, tared, mean_mg, limits, tests, revolution: undefined }),
-    ...{ ...summaries, netFrom, outliers: far, tests, limits, assurance: [] },
+    ...{ ...summaries, netFrom, outliers: far, tests, limits, assurance: assuranceOfWeights(input, summaries.net) },
     ...(masses ? { net_mg: told_mg, ...barsOf(told_mg, card) } : {}),
     ...(card && tared.tare ? { card } : {}),
     notes: notesOf({ input, netFrom, outlierCount: far.length, card, hasCapability: false }),
