@@ -22,26 +22,19 @@ export function cases(given) {
   return [];
 }
 
-/** The factors as they are; the limits of the page give their factor back, so that its tolerance is shared by 1 / sd. */
 function nist(given, factor) {
   const { mean, sd } = given.inputs;
-  const { lower2_howe, upper2_howe, upper1_natrella, ...factors } = given.expected;
-  const abs = (given.tolerance.fields?.lower2_howe?.abs ?? given.tolerance.abs) / sd;
-  const limit = (part, name, value) => ({
-    ...{ part, method: `statistics.tolerance-factor-${name}`, inputs: factor(name).inputs },
-    ...{ expected: { factor_ratio: value }, tolerance: { abs } },
-  });
-  return [
-    ...complete({ ...given, expected: factors }, [
-      factor('howe', 'k2_howe', 'howe'),
-      factor('two-sided', 'k2_exact', 'two-sided'),
-      factor('natrella', 'k1_natrella', 'natrella'),
-      factor('one-sided', 'k1_exact', 'one-sided'),
-    ]),
-    limit('lower', 'howe', (mean - lower2_howe) / sd),
-    limit('upper', 'howe', (upper2_howe - mean) / sd),
-    limit('upper-one-sided', 'natrella', (upper1_natrella - mean) / sd),
-  ];
+  const inputs = { mean_data: mean, sd_data: sd, ...factor('howe').inputs, factors: 'approximate' };
+  return complete(given, [
+    factor('howe', 'k2_howe', 'howe'),
+    factor('two-sided', 'k2_exact', 'two-sided'),
+    factor('natrella', 'k1_natrella', 'natrella'),
+    factor('one-sided', 'k1_exact', 'one-sided'),
+    {
+      ...{ part: 'limits', method: 'statistics.tolerance-limits', inputs },
+      names: { low_data: 'lower2_howe', high_data: 'upper2_howe', upperOneSided_data: 'upper1_natrella' },
+    },
+  ]);
 }
 
 function sizes(inputs) {

@@ -25,6 +25,12 @@ const DEGREES = {
   optional: true,
 } as const;
 const FACTOR = { key: 'factor_ratio', title: 'factor k', ...PURE } as const;
+const LIMITS = [
+  { ...LOW, title: 'lower limit, two-sided' },
+  { ...HIGH, title: 'upper limit, two-sided' },
+  { ...LOW, key: 'lowerOneSided_data', title: 'lower limit, if only the lower one counts' },
+  { ...HIGH, key: 'upperOneSided_data', title: 'upper limit, if only the upper one counts' },
+] as const;
 const INPUTS = [N, CONTENT, CONFIDENCE, DEGREES] as const;
 const ISO = { text: 'ISO 16269-6:2014', read: 'secondary' } as const;
 const NORMAL = 'Normal values; what lies outside by nature of the tails is not told by mean and sd.';
@@ -39,6 +45,14 @@ interface Raw {
 function lawOf({ unitCount: n, content_frac: content, confidence_frac: confidence, degreesOfFreedom_ratio }: Raw) {
   const own = { n, content, confidence };
   return degreesOfFreedom_ratio === undefined ? own : { ...own, degreesOfFreedom: degreesOfFreedom_ratio };
+}
+
+/** Limits from a mean and its reach on two sides and on one; all in the unit of the data. */
+function limitsOf({ mean, two, one }: { mean: number; two: number; one: number }) {
+  return {
+    ...{ low_data: mean - two, high_data: mean + two },
+    ...{ lowerOneSided_data: mean - one, upperOneSided_data: mean + one },
+  };
 }
 
 /** Intervals that hold a share of the population. */
@@ -103,10 +117,7 @@ export const toleranceEntries: readonly Entry[] = [
     outputs: [
       MEAN,
       SD,
-      { ...LOW, title: 'lower limit, two-sided' },
-      { ...HIGH, title: 'upper limit, two-sided' },
-      { ...LOW, key: 'lowerOneSided_data', title: 'lower limit, if only the lower one counts' },
-      { ...HIGH, key: 'upperOneSided_data', title: 'upper limit, if only the upper one counts' },
+      ...LIMITS,
     ],
     sources: [ISO],
     validity: `${NORMAL} Content is a share of capsules, confidence a property of the method: not to be exchanged.`,
@@ -116,10 +127,38 @@ export const toleranceEntries: readonly Entry[] = [
         const { count: n, mean, sd } = sampleSummary({ values });
         const two = twoSidedToleranceFactor({ n, content, confidence }) * sd;
         const one = oneSidedToleranceFactor({ n, content, confidence }) * sd;
-        return {
-          ...{ mean_data: mean, sd_data: sd, low_data: mean - two, high_data: mean + two },
-          ...{ lowerOneSided_data: mean - one, upperOneSided_data: mean + one },
-        };
+        return { mean_data: mean, sd_data: sd, ...limitsOf({ mean, two, one }) };
+      }),
+  }),
+  defineEntry({
+    id: 'statistics.tolerance-limits',
+    title: 'Tolerance limits from mean, standard deviation and number of values',
+    equation: '\\bar x \\pm k\\,s',
+    inputs: [
+      MEAN,
+      { ...SD, min: 0 },
+      ...INPUTS,
+      {
+        key: 'factors',
+        title: 'exact (unless given), or approximate as in older tables (Howe, Natrella)',
+        kind: 'choice',
+        choices: ['exact', 'approximate'],
+        optional: true,
+      },
+    ],
+    outputs: LIMITS,
+    sources: [
+      ISO,
+      { text: 'NIST/SEMATECH e-Handbook 7.2.6.3 for the approximate factors', read: 'secondary' },
+    ],
+    validity: `${NORMAL} Approximate factors only to check an older calculation.`,
+    restsOn: 'mean and sd as given',
+    compute: ({ mean_data: mean, sd_data: sd, factors = 'exact', ...raw }) =>
+      fromStats(() => {
+        const isExact = factors === 'exact';
+        const two = (isExact ? twoSidedToleranceFactor : howeToleranceFactor)(lawOf(raw));
+        const one = (isExact ? oneSidedToleranceFactor : natrellaToleranceFactor)(lawOf(raw));
+        return limitsOf({ mean, two: two * sd, one: one * sd });
       }),
   }),
   defineEntry({
