@@ -85,21 +85,13 @@ describe('probabilities and assurance', () => {
     const deviation = Math.abs(Number(found['pass_frac']) - 0.99 ** 10);
     expect(deviation).toBeLessThan(4 * Number(found['standardError_frac']));
   });
-  test('golden: places that do not differ from units: dyestuff yields have mean squares 11271.5 and 2451.25', () => {
-    // Davies, Goldsmith (1972), table 6.1, coded to % of 1527.5.
-    const yields = [
-      [1545, 1440, 1440, 1520, 1580],
-      [1540, 1555, 1490, 1560, 1495],
-      [1595, 1550, 1605, 1510, 1560],
-      [1445, 1440, 1595, 1465, 1545],
-      [1595, 1630, 1515, 1635, 1625],
-      [1520, 1455, 1450, 1480, 1445],
-    ];
-    const places = yields.map((place) => ({ contents_pct: place.map((x) => x / 15.275) }));
+  test('golden: by hand, places 99, 101 and 100, 104: mean squares 4 between and 5 within', () => {
+    const places = [{ contents_pct: [99, 101] }, { contents_pct: [100, 104] }];
     const found = outputs('assurance-of-places', { places, confidence_frac: 0.95 });
-    expect(found['mean_pct']).toBeCloseTo(100, 10);
-    expect(Number(found['meanSquareBetween_pct2']) * 15.275 ** 2).toBeCloseTo(11271.5, 6);
-    expect(Number(found['meanSquareWithin_pct2']) * 15.275 ** 2).toBeCloseTo(2451.25, 6);
+    expect(found['mean_pct']).toBe(101);
+    expect(found['meanSquareBetween_pct2']).toBeCloseTo(4, 12);
+    expect(found['meanSquareWithin_pct2']).toBeCloseTo(5, 12);
+    expect(Number(found['totalSd_pct']) ** 2).toBeCloseTo(4.5, 12);
   });
   test('limit: a sample mean that no spread saves has a row without values', () => {
     const plan = { means_pct: [80, 100], sampleCount: 10, confidence_frac: 0.95, coverage_frac: 0.95 };
