@@ -29,7 +29,7 @@ describe('uniformityOfContent', () => {
     ['one of 30 beyond the outer limit', about(10, 16), oneAt(20, 26), 'fail', ['outside-outer-limits']],
     ['four of 10 fail at once', about(10, 16, 17), about(20), 'fail', ['too-many-outside-inner-limits']],
     ['20 more that nobody asked for', about(10), about(20, 60), 'pass', ['further-units-not-called-for']],
-  ] as const)('golden: %s', (_name, contents, further, verdict, reasons) => {
+  ] as const)('golden: %s', (...[, contents, further, verdict, reasons]) => {
     const found = judged(contents, further);
     expect(found).toMatchObject({ verdict, reasons });
     expect(found.next).toBe(verdict === 'fail' ? 'investigate' : verdict === 'pass' ? 'none' : 'test-further-units');

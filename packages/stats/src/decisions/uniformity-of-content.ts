@@ -63,30 +63,33 @@ function judgedByNumbers(contents: readonly number[], further: readonly number[]
   const obstacle = obstacleOf(contents, further);
   if (obstacle !== undefined) return { verdict: 'cannot-tell', reasons: [obstacle], next: 'none' };
   const stage1 = stageOf(contents);
-  const innerCount = stage1.outsideInner.length;
-  const outer: ContentReason[] = stage1.outsideOuter.length > 0 ? ['outside-outer-limits'] : [];
-  if (innerCount > MOST_OF_TEN_FOR_STAGE_2 || outer.length > 0) {
-    const inner: ContentReason[] = innerCount > MOST_OF_TEN_FOR_STAGE_2 ? ['too-many-outside-inner-limits'] : [];
-    return { verdict: 'fail', reasons: [...inner, ...outer], next: 'investigate', numbers: { stage1 } };
-  }
-  if (innerCount <= MOST_OF_TEN) {
+  const failures = failuresOf(stage1, MOST_OF_TEN_FOR_STAGE_2);
+  if (failures.length > 0) return { verdict: 'fail', reasons: failures, next: 'investigate', numbers: { stage1 } };
+  if (stage1.outsideInner.length <= MOST_OF_TEN) {
     const reasons: ContentReason[] = further ? ['further-units-not-called-for'] : [];
     return { verdict: 'pass', reasons, next: 'none', numbers: { stage1 } };
   }
-  if (!further)
-    return {
-      ...{ verdict: 'cannot-tell', reasons: ['further-units-needed'] },
-      ...{ next: 'test-further-units', numbers: { stage1 } },
-    };
-  const stage2 = stageOf([...contents, ...further]);
-  const reasons: ContentReason[] = [];
-  if (stage2.outsideInner.length > MOST_OF_THIRTY) reasons.push('too-many-outside-inner-limits');
-  if (stage2.outsideOuter.length > 0) reasons.push('outside-outer-limits');
+  if (further) return secondStage(stage1, stageOf([...contents, ...further]));
+  return {
+    ...{ verdict: 'cannot-tell', reasons: ['further-units-needed'] },
+    ...{ next: 'test-further-units', numbers: { stage1 } },
+  };
+}
+
+function secondStage(stage1: ContentStage, stage2: ContentStage): Judged {
+  const reasons = failuresOf(stage2, MOST_OF_THIRTY);
   const isPass = reasons.length === 0;
   return {
     ...{ verdict: isPass ? 'pass' : 'fail', reasons, next: isPass ? 'none' : 'investigate' },
     numbers: { stage1, stage2 },
   };
+}
+
+function failuresOf({ outsideInner, outsideOuter }: ContentStage, most: number): ContentReason[] {
+  const reasons: ContentReason[] = [];
+  if (outsideInner.length > most) reasons.push('too-many-outside-inner-limits');
+  if (outsideOuter.length > 0) reasons.push('outside-outer-limits');
+  return reasons;
 }
 
 function stageOf(contents: readonly number[]): ContentStage {

@@ -35,7 +35,7 @@ describe('uniformityOfSupplementMass', () => {
     ['six of 60', net(20, 31, 32), net(40, 25), 'pass', 'net-of-60'],
     ['eight of 60', net(20, 31, 32), net(40, 25, 26), 'fail', 'net-of-60'],
     ['one pair of 60 beyond 25 %', net(20, 31, 32), net(40, 51), 'fail', 'net-of-60'],
-  ] as const)('golden: %s', (_name, masses, further, verdict, decidedBy) => {
+  ] as const)('golden: %s', (...[, masses, further, verdict, decidedBy]) => {
     const found = judged(masses, further);
     expect(found).toMatchObject({ verdict, numbers: { decidedBy } });
     expect(found.next).toBe(verdict === 'fail' ? 'investigate' : verdict === 'pass' ? 'none' : 'test-further-units');

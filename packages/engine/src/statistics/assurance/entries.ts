@@ -11,7 +11,7 @@ import { fromStats } from '../from-stats.ts';
 
 const SOURCE = {
   text: 'J. S. Bergum, H. Li, Pharm. Technol. 31(10) (2007), after ASTM E2709 and E2810',
-  read: 'seen',
+  read: 'secondary',
 } as const;
 const NOT_INSPECTION =
   'Not an inspection of the lot; passing the test once assures nothing. A failed test opens an investigation.';
@@ -51,7 +51,7 @@ export const assuranceEntries: readonly Entry[] = [
   defineEntry({
     id: 'statistics.passing-bound',
     title: 'Lower bound on passing uniformity of dosage units, mean and sd known',
-    equation: 'P \\ge \\max(P(S_1),\\ P(C_{21})+P(C_{22})-1,\\ 0)',
+    equation: 'P \\ge \\operatorname{max}(P(S_1),\\ P(C_{21})+P(C_{22})-1,\\ 0)',
     inputs: [MEAN, SD, TARGET],
     outputs: [
       { key: 'stage1_frac', title: 'P(AV of 10 within 15)', kind: 'number', unit: '1' },

@@ -1,29 +1,13 @@
-import {
-  acceptanceValue,
-  acceptanceValueOfUnits,
-  contentsByMass,
-  DOSAGE_UNIT_LIMITS,
-  dosageUnitMethod,
-} from '@fillwright/stats/decisions';
+import { acceptanceValue, acceptanceValueOfUnits, contentsByMass, dosageUnitMethod } from '@fillwright/stats/decisions';
 import { defineEntry, type Entry } from '#catalogue';
 import { DOSAGE_UNITS_SOURCE, LIMIT_FIELDS, MEAN, SD, TARGET, UNITS, valuesField } from './fields.ts';
 import { fromStats } from '../from-stats.ts';
+import { limitsOf } from './limits-of.ts';
 import { STAGE_FIELDS, stageValues } from './stage-fields.ts';
 
 const ZONE = 'T above 101.5 moves the upper edge of the reference zone to T, nothing else. Limits multiply M, not 100.';
 const ARITHMETIC_ONLY =
   'Arithmetic only: the verdict, with purpose and route, is that of the uniformity of dosage units. Limits of single units hold at stage 2.';
-
-/** Limits with the values of the harmonised text where none are given. */
-export function limitsOf(given: {
-  readonly acceptanceLimit_pct?: number | undefined;
-  readonly unitDeviation_pct?: number | undefined;
-}) {
-  return {
-    acceptanceValue: given.acceptanceLimit_pct ?? DOSAGE_UNIT_LIMITS.acceptanceValue,
-    unitDeviation_pct: given.unitDeviation_pct ?? DOSAGE_UNIT_LIMITS.unitDeviation_pct,
-  };
-}
 
 /** Arithmetic of the uniformity of dosage units. */
 export const dosageUnitEntries: readonly Entry[] = [

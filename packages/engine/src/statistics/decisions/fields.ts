@@ -116,11 +116,24 @@ export const JUDGEMENT_FIELDS = [
   { key: 'lookInto', title: 'text to look into', kind: 'text', optional: true },
 ] as const satisfies readonly Field[];
 
-/** A list of weighings, or of contents in %. */
-export function valuesField<const Key extends string, const Unit extends string>(field: {
+interface ValuesField<Key extends string> {
   readonly key: Key;
   readonly title: string;
-  readonly unit: Unit;
-}) {
-  return { ...field, kind: 'number', list: { min: 1, max: 100 } } as const satisfies Field;
+  readonly kind: 'number';
+  readonly unit: string;
+  readonly list: { readonly min: 1; readonly max: 100 };
+}
+
+/**
+ * A list of weighings, or of contents in %.
+ *
+ * @param field - key, title and unit
+ * @returns the field of a list of 1 to 100 numbers
+ * @throws nothing
+ * @source none: bookkeeping
+ */
+export function valuesField<const Key extends string>(
+  field: Pick<ValuesField<Key>, 'key' | 'title' | 'unit'>,
+): ValuesField<Key> {
+  return { ...field, kind: 'number', list: { min: 1, max: 100 } };
 }

@@ -7,7 +7,6 @@ import {
   uniformityOfSupplementMass,
 } from '@fillwright/stats/decisions';
 import { defineEntry, type Entry, type Field } from '#catalogue';
-import { limitsOf } from './dosage-unit-entries.ts';
 import {
   CONDUCT_FIELDS,
   DOSAGE_UNITS_SOURCE,
@@ -19,6 +18,7 @@ import {
   valuesField,
 } from './fields.ts';
 import { fromStats } from '../from-stats.ts';
+import { limitsOf } from './limits-of.ts';
 import { STAGE_FIELDS, stageValues } from './stage-fields.ts';
 
 const CONDUCT =

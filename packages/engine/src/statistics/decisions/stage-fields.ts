@@ -1,5 +1,5 @@
 import type { StageArithmetic } from '@fillwright/stats/decisions';
-import type { Field } from '#catalogue';
+import type { Field, ValuesOf } from '#catalogue';
 
 /** The arithmetic of one stage of the uniformity of dosage units. */
 export const STAGE_FIELDS = [
@@ -33,7 +33,7 @@ export const STAGE_FIELDS = [
  * @throws nothing
  * @source none: bookkeeping
  */
-export function stageValues(stage: StageArithmetic) {
+export function stageValues(stage: StageArithmetic): ValuesOf<typeof STAGE_FIELDS> {
   const sides = stage.outside.map(({ side }) => side);
   // The text judges single units at stage 2 only.
   const isClear = stage.n === 10 || stage.outside.length === 0;
