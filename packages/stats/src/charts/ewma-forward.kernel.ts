@@ -1,4 +1,4 @@
-import type { EwmaDesignPoint } from './ewma-mean-run-length.kernel.ts';
+import { type EwmaDesignPoint, ewmaHalfNodes } from './ewma-mean-run-length.kernel.ts';
 import { nodeRule } from './node-rule.ts';
 import { quickExp } from './quick-exp.kernel.ts';
 import { MATRIX, SOLUTION, solveRunLengths } from './run-length-equations.kernel.ts';
@@ -71,14 +71,14 @@ export function ewmaSteadyRunLength(point: EwmaDesignPoint): number {
   return mean;
 }
 
-function layoutOf({ lambda, limitFactor }: EwmaDesignPoint): {
+function layoutOf(point: EwmaDesignPoint): {
   nodes: Float64Array;
   weights: Float64Array;
   n: number;
   reach: number;
 } {
-  const reach = limitFactor / Math.sqrt(lambda * (2 - lambda));
-  const n = Math.min(120, 2 * Math.ceil(limitFactor + 3 + 1.25 * reach));
+  const reach = point.limitFactor / Math.sqrt(point.lambda * (2 - point.lambda));
+  const n = 2 * ewmaHalfNodes({ ...point, shift: 0 });
   return { ...nodeRule(n), n, reach };
 }
 

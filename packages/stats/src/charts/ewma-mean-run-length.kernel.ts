@@ -15,10 +15,21 @@ const LARGEST_EXPONENT = 300;
 const COLUMN = new Float64Array(MOST_NODES);
 const ROW = new Float64Array(MOST_NODES);
 
-/** Half of the nodes: the kernel has width 1, the interval 2 x reach; a shorter run length is less sensitive. */
-function halfNodeCount({ limitFactor, shift }: EwmaDesignPoint, reach: number): number {
-  const isShort = Math.abs(shift) > 0.2;
-  return Math.min(MOST_NODES / 2, Math.ceil(limitFactor + (isShort ? 1.5 + 1.1 * reach : 2.5 + 1.25 * reach)));
+/**
+ * Half the number of nodes for an EWMA chart.
+ *
+ * Nodes h apart integrate a kernel of width 1 to about exp(-2 pi^2 / h^2), and the error of a run length is that times the run
+ * length, of whose logarithm L^2 / 2 is a guess.
+ *
+ * @param point - lambda, limitFactor, shift; not checked
+ * @returns whole number, at most half of `MOST_NODES`
+ * @throws nothing
+ * @source aliasing error of a Gaussian; checked against 200 nodes
+ */
+export function ewmaHalfNodes({ lambda, limitFactor, shift }: EwmaDesignPoint): number {
+  const reach = limitFactor / Math.sqrt(lambda * (2 - lambda));
+  const exponent = 17 + (0.5 * limitFactor * limitFactor) / (1 + 2 * Math.abs(shift));
+  return Math.min(MOST_NODES / 2, Math.ceil(3 + 0.5 * reach * Math.sqrt(0.5 * exponent)));
 }
 
 /**
@@ -33,12 +44,12 @@ function halfNodeCount({ limitFactor, shift }: EwmaDesignPoint, reach: number): 
  * @returns mean number of points up to the signal
  * @throws nothing
  * @source S. V. Crowder, Technometrics 29 (1987) 401-407 (from memory): integral equation with Gauss-Legendre nodes
- * @validity relative error below 1e-7 for lambda from 0.02; checked against 160 nodes
+ * @validity relative error below 1e-7 up to run lengths of 1e6; checked against 200 nodes
  */
 export function ewmaMeanRunLength(point: EwmaDesignPoint): number {
   const { lambda, limitFactor, shift } = point;
   const reach = limitFactor / Math.sqrt(lambda * (2 - lambda));
-  const n = 2 * halfNodeCount(point, reach);
+  const n = 2 * ewmaHalfNodes(point);
   const cross = (1 - lambda) * reach * reach;
   if (cross > LARGEST_EXPONENT || Math.abs(shift) * reach > LARGEST_EXPONENT) fillPlain({ lambda, reach, shift, n });
   else if (shift === 0) return unshifted({ lambda, reach, n });

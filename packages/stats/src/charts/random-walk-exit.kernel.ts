@@ -1,3 +1,4 @@
+import { log } from '#elementary';
 import { quickExp } from './quick-exp.kernel.ts';
 import { nodeRule } from './node-rule.ts';
 import { MATRIX, MOST_NODES, SOLUTION, solveRunLengths } from './run-length-equations.kernel.ts';
@@ -23,11 +24,12 @@ export interface Exit {
  * @param halfWidth - B, above 0, up to 100; not checked
  * @returns both means
  * @throws nothing
- * @source integral equations of the first exit (definition), Gauss-Legendre nodes
+ * @source integral equations of the first exit (definition), Gauss-Legendre nodes, their number as for `ewmaHalfNodes`
  * @validity relative error below 1e-7
  */
 export function randomWalkExit(halfWidth: number): Exit {
-  const half = Math.min(MOST_NODES, Math.ceil(8 + 1.5 * halfWidth));
+  const exponent = 20 + 2 * log(1 + halfWidth);
+  const half = Math.min(MOST_NODES, Math.ceil(5 + 0.5 * halfWidth * Math.sqrt(0.5 * exponent)));
   const { nodes, weights } = nodeRule(2 * half);
   for (let i = 0; i < half; i++) {
     const x = halfWidth * nodes[half + i]!;

@@ -1,4 +1,4 @@
-import { gaussLegendre, normalSurvival } from '#distributions';
+import { gaussLegendre, normalQuantile, normalSurvival } from '#distributions';
 import { exp, pow, requireWhole, requireWithin } from '#elementary';
 
 export interface NormalRange {
@@ -7,7 +7,7 @@ export interface NormalRange {
   readonly count: number;
 }
 
-const RULE = gaussLegendre(120);
+const RULE = gaussLegendre(100);
 const REACH = 9.5;
 const DENSITY_AT_0 = 0.3989422804014327;
 
@@ -27,12 +27,15 @@ export function rangeSurvival({ range, count }: NormalRange): number {
   requireWithin({ range });
   requireWhole({ count }, { min: 2, max: 1000 });
   if (range <= 0) return 1;
+  // The smallest value lies above `highest` with probability below 1e-17.
+  const highest = Math.min(REACH, -normalQuantile(exp(-39.2 / (count - 1))));
+  const half = 0.5 * (highest + REACH);
   let sum = 0;
   for (let i = 0; i < RULE.nodes.length; i++) {
-    const x = REACH * RULE.nodes[i]!;
+    const x = half * (1 + RULE.nodes[i]!) - REACH;
     sum += RULE.weights[i]! * exp(-0.5 * x * x) * differenceOfPowers({ x, range, power: count - 1 });
   }
-  return Math.min(1, count * DENSITY_AT_0 * REACH * sum);
+  return Math.min(1, count * DENSITY_AT_0 * half * sum);
 }
 
 /** a^m - (a - d)^m with a = P(X > x), d = P(X > x + r); by the binomial series where the powers would cancel. */

@@ -1,5 +1,5 @@
 /** Most unknowns of one system. */
-export const MOST_NODES = 160;
+export const MOST_NODES = 200;
 
 /** Matrix 1 - Q, row by row, and the right-hand side, which becomes the solution. Shared by all solvers of this room. */
 export const MATRIX = new Float64Array(MOST_NODES * MOST_NODES);
