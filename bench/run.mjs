@@ -13,6 +13,8 @@ import { machine, table } from './report.mjs';
 const NAMES = [
   'design-search',
   'dosage-units-pass',
+  'acceptance-table',
+  'two-stage-simulation',
   'normals',
   'design-process',
   'set-up-idle',

@@ -31,6 +31,8 @@ export type { DosageUnits } from './probability-of-passing-dosage-units.ts';
 export { probabilityOfPassingDosageUnits } from './probability-of-passing-dosage-units.ts';
 export type { UnitMasses } from './probability-of-passing-uniformity-of-mass.ts';
 export { probabilityOfPassingUniformityOfMass } from './probability-of-passing-uniformity-of-mass.ts';
+export type { SimulatedPass, SimulationInput, UnitKind } from './simulate-dosage-units.ts';
+export { SIMULATION_CHUNKS, simulateDosageUnits } from './simulate-dosage-units.ts';
 export type {
   ContentJudgement,
   ContentNumbers,

@@ -11,7 +11,7 @@ import { fromStats } from '../from-stats.ts';
 
 const SOURCE = {
   text: 'J. S. Bergum, H. Li, Pharm. Technol. 31(10) (2007), after ASTM E2709 and E2810',
-  read: 'seen',
+  read: 'secondary',
 } as const;
 const NOT_INSPECTION =
   'Not an inspection of the lot; passing the test once assures nothing. A failed test opens an investigation.';

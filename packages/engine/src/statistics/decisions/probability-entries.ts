@@ -4,6 +4,7 @@ import {
   probabilityAcceptanceValueWithin,
   probabilityOfPassingDosageUnits,
   probabilityOfPassingUniformityOfMass,
+  simulateDosageUnits,
 } from '@fillwright/stats/decisions';
 import { defineEntry, type Entry } from '#catalogue';
 import { DOSAGE_UNITS_SOURCE, MASS_SOURCE, MEAN, PASS, SD, TARGET, UNITS } from './fields.ts';
@@ -144,6 +145,41 @@ export const probabilityEntries: readonly Entry[] = [
           pass_frac: Array.from(found.subarray(i * length, (i + 1) * length)),
         });
         return { rows: sds_pct.map(row) };
+      }),
+  }),
+  defineEntry({
+    id: 'statistics.dosage-units-simulated',
+    title: 'Share of simulated tests that pass, units of several kinds',
+    equation: 'x = \\mu_k+\\sigma_k z,\\quad P(k) = \\frac{q_k}{\\sum q_j}',
+    inputs: [
+      {
+        key: 'kinds',
+        title: 'kinds of units: bores, or missing fills with mean 0 and sd 0',
+        kind: 'group',
+        list: { min: 1, max: 254 },
+        fields: [MEAN, SD, { key: 'share_ratio', title: 'share', kind: 'number', unit: '1', above: 0, max: 1e9 }],
+      },
+      TARGET,
+      { key: 'testCount', title: 'tests to simulate', kind: 'integer', unit: '1', min: 64, max: 20000000 },
+      { key: 'seed', title: 'seed', kind: 'integer', unit: '1', min: 0, max: 4294967295 },
+    ],
+    outputs: [
+      { ...PASS, title: 'share that passes' },
+      { key: 'standardError_frac', title: 'its standard error', kind: 'number', unit: '1' },
+      { key: 'stage1_frac', title: 'share that passes at stage 1', kind: 'number', unit: '1' },
+    ],
+    sources: [DOSAGE_UNITS_SOURCE],
+    validity:
+      'For fills that are not normal; for normal ones the exact probability is better. Units independent, drawn by their shares. No probability is a reason to repeat a failed test.',
+    restsOn: 'means, spreads and shares taken as known; the same seed gives the same counts',
+    compute: ({ kinds, target_pct = 100, testCount, seed }) =>
+      fromStats(() => {
+        const given = kinds.map((kind) => ({ mean: kind.mean_pct, sd: kind.sd_pct, share: kind.share_ratio }));
+        const found = simulateDosageUnits({ kinds: given, target: target_pct, testCount, seed });
+        return {
+          ...{ pass_frac: found.pass_frac, standardError_frac: found.standardError },
+          stage1_frac: found.stage1Count / found.testCount,
+        };
       }),
   }),
 ];
