@@ -12,6 +12,8 @@ export interface TableOfLines {
 
 type Splitter = (line: string) => readonly string[];
 
+const byCommas = by(',');
+
 /** Headings stand among the first lines. */
 const LAST_HEADING_LINE = 50;
 const MASSES: ReadonlySet<string | undefined> = new Set(['gross', 'net', 'shell', 'mass']);
@@ -25,7 +27,7 @@ const MASSES: ReadonlySet<string | undefined> = new Set(['gross', 'net', 'shell'
 export function tableOfLines(text: string): TableOfLines {
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
   if (lines.at(-1) === '') lines.pop();
-  const splitters = text.includes('\t') ? [by('\t')] : text.includes(';') ? [by(';')] : [by(','), byBlanks];
+  const splitters = text.includes('\t') ? [by('\t')] : text.includes(';') ? [by(';')] : [byCommas, byBlanks];
   for (const cellsOf of splitters) {
     const headings = headingsOf(lines, cellsOf);
     if (headings) return { lines, cellsOf, headings };
@@ -41,12 +43,22 @@ function headingsOf(lines: readonly string[], cellsOf: Splitter): TableOfLines['
       if (parsedCell(line, { unit: undefined, isAfterFirst: false }).kind === 'value') return undefined;
       continue;
     }
-    const columns = cellsOf(line).map(columnHeading);
-    const named = columns.filter(({ name }) => name !== undefined);
-    if (named.some(({ name }) => MASSES.has(name)) && 2 * named.length >= columns.length)
-      return { line: i + 1, columns };
+    const columns = columnsOf(line, cellsOf);
+    if (columns.some(({ name }) => MASSES.has(name))) return { line: i + 1, columns };
   }
   return undefined;
+}
+
+/** The columns that a line names; none where it is no line of headings. */
+function columnsOf(line: string, cellsOf: Splitter): readonly ColumnHeading[] {
+  const whole = columnHeading(line);
+  if (cellsOf === byBlanks && whole.name !== undefined) return [whole];
+  const columns = cellsOf(line).map(columnHeading);
+  const namedCount = columns.filter(({ name }) => name !== undefined).length;
+  // A title may hold a comma or blanks: a single known word among others names no column.
+  if (cellsOf === byCommas && namedCount < 2) return [];
+  const isLoose = cellsOf === byBlanks && !/ {2,}/.test(line.trim());
+  return isLoose ? (namedCount === columns.length ? columns : []) : 2 * namedCount >= columns.length ? columns : [];
 }
 
 /** Cells between marks; a cell in quotation marks may hold the mark itself. */

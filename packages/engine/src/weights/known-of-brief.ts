@@ -30,14 +30,14 @@ export interface BriefAndPurpose {
 export function knownOfBrief({ brief, filler, purpose, size }: BriefAndPurpose): Known {
   const [part] = brief.parts;
   const target = targetFill(part.target);
-  const route: WeightTest[] = brief.route.filter(({ use }) => use === purpose).map(({ test }) => test);
+  const isNamed = (use: Purpose): boolean => purpose === 'trial' || use === purpose;
+  const tests: WeightTest[] = [...new Set(brief.route.filter(({ use }) => isNamed(use)).map(({ test }) => test))];
   const shell = size === undefined ? brief.shells[0] : brief.shells.find((each) => each.size === size);
   const substances = target.substances.flatMap(({ name, content_pct }) =>
     content_pct === undefined || purpose === 'release' ? [] : [{ name, content_pct }],
   );
   return {
-    ...{ target_mg: target.fill_mg, limits: brief.inProcess, route, loadCount: brief.parts.length },
-    tests: purpose === 'trial' ? [...new Set(brief.route.map(({ test }) => test))] : route,
+    ...{ target_mg: target.fill_mg, limits: brief.inProcess, tests, route: tests, loadCount: brief.parts.length },
     ...(substances.length > 0 ? { substances } : {}),
     ...tareOfShell(shell),
     ...(filler ? { wheel: wheelOf(filler) } : {}),

@@ -2,6 +2,7 @@ import { DomainError } from '#catalogue';
 import { limitCard, type LimitCard } from '#design';
 import { fromStats } from '#statistics';
 import { assuranceOfWeights } from './assurance-of-weights.ts';
+import { capabilityOfWeights } from './capability-of-weights.ts';
 import { conclusion } from './conclusion.ts';
 import { histogram } from './histogram.ts';
 import { limitVerdicts, namedCapsule } from './limit-verdicts.ts';
@@ -13,7 +14,7 @@ import { notesOf } from './notes-of.ts';
 import { outliers } from './outliers.ts';
 import { revolutionOf } from './revolution-of.ts';
 import { testVerdicts } from './test-verdicts.ts';
-import type { Verdict, WeightsJudgement } from './weights-judgement.ts';
+import type { MassSummary, Verdict, WeightsJudgement } from './weights-judgement.ts';
 import type { WeightsInput } from './weights-input.ts';
 
 /**
@@ -51,16 +52,30 @@ function judgement(input: WeightsInput): WeightsJudgement {
     namedCapsule(input, { index, net_mg: told_mg[index]!, target_mg: mean_mg }),
   );
   const revolution = revolutionOf(input, told_mg);
+  const forecast: Forecast = revolution ? { assurance: [], revolution } : forecastOf(input, summaries.net, card);
   return {
     verdict: worst(input, [...limits, ...(input.purpose === 'trial' ? [] : tests)]),
     purpose: input.purpose,
     conclusion: conclusion({ input, tared, mean_mg, limits, tests, revolution }),
-    ...{ ...summaries, netFrom, outliers: far, tests, limits, assurance: assuranceOfWeights(input, summaries.net) },
+    ...{ ...summaries, netFrom, outliers: far, tests, limits, ...forecast },
     ...(masses ? { net_mg: told_mg, ...barsOf(told_mg, card) } : {}),
     ...(card && tared.tare ? { card } : {}),
-    ...(revolution ? { revolution } : {}),
-    notes: notesOf({ input, netFrom, outlierCount: far.length, card, hasCapability: false }),
+    notes: notesOf({
+      input,
+      netFrom,
+      outlierCount: far.length,
+      card,
+      hasCapability: forecast.capability !== undefined,
+    }),
   };
+}
+
+type Forecast = Pick<WeightsJudgement, 'assurance' | 'capability' | 'revolution'>;
+
+/** What the sample says of others: nothing when it is one revolution, which is one moment. */
+function forecastOf(input: WeightsInput, net: MassSummary | undefined, card: LimitCard | undefined): Forecast {
+  const capability = capabilityOfWeights(net, card);
+  return { assurance: assuranceOfWeights(input, net), ...(capability ? { capability } : {}) };
 }
 
 function barsOf(net_mg: readonly number[], card: LimitCard | undefined): Pick<WeightsJudgement, 'histogram'> {
@@ -85,11 +100,13 @@ function meanOf(masses_mg: readonly number[]): number {
 }
 
 /** The limit card for these shells; for net weights the limits without gross, for the histogram only. */
-function cardOf({ target_mg, limits }: WeightsInput, { tare, way }: TareOfWeights): LimitCard | undefined {
+function cardOf({ target_mg, limits, tare: given }: WeightsInput, tared: TareOfWeights): LimitCard | undefined {
   if (target_mg === undefined || !limits) return undefined;
-  const known = tare ?? { mean_mg: 0, sd_mg: 0, shellCount: 0, standardError_mg: 0 };
-  const basis = known.shellCount > 0 || way === 'net-given' ? 'measured' : 'guess';
-  return limitCard({ target_mg, limits, tare: { ...known, basis } });
+  const { shellCount = 0 } = tared.tare ?? {};
+  const isOfBrief = tared.tare !== undefined && given !== undefined && tared.tare.mean_mg === given.mean_mg;
+  const basis = shellCount > 0 || tared.way === 'net-given' ? 'measured' : 'guess';
+  const found = { mean_mg: 0, sd_mg: 0, shellCount, standardError_mg: 0, ...tared.tare, basis } as const;
+  return limitCard({ target_mg, limits, tare: isOfBrief ? given : found });
 }
 
 function worst({ capsules }: WeightsInput, verdicts: readonly { readonly verdict: Verdict }[]): Verdict {

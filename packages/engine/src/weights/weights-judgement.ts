@@ -253,6 +253,7 @@ export interface WeightsJudgement {
   readonly outliers: readonly NamedCapsule[];
   readonly tests: readonly TestVerdict[];
   readonly limits: readonly LimitVerdict[];
+  /** Empty for one revolution: that is one moment, not a sample from all over the run. */
   readonly assurance: readonly AssuranceOfPassing[];
   readonly capability?: CapabilityOfWeights;
   readonly card?: LimitCard;

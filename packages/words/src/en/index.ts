@@ -26,6 +26,7 @@ export { BRIEF_TEMPLATE } from './brief-template.ts';
 export { START_WORDS } from './start.ts';
 export { CAUSE_WORDS, OPEN_NUMBER_WORDS } from './open-number.ts';
 export { SHEET_WORDS } from './sheet.ts';
+export { ACCEPT_WORDS } from './accept.ts';
 export {
   conclusionSentence,
   LIMIT_REASON_WORDS,
