@@ -11,20 +11,25 @@ export function machine(date) {
 
 /** The rows as a Markdown table. */
 export function table(rows) {
-  const head = ['benchmark', 'figure', 'wall', 'CPU', 'aim', 'ratio to C', 'verdict'];
+  const head = ['benchmark', 'figure', 'wall', 'CPU', 'size', 'aim', 'ratio to C', 'verdict'];
   const body = rows.map((row) => [row.name, row.figure, ...numbers(row)]);
   return [head, head.map(() => '---'), ...body].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 }
 
-function numbers({ unit, wall_ms, cpu_ms, aim, ratio }) {
-  const time = (ms) => (ms === undefined ? '-' : `${digits(ms * PER_MS[unit])} ${unit}`);
-  const cells = [time(wall_ms), time(cpu_ms)];
+function numbers(row) {
+  const { unit, aim, ratio } = row;
+  const shown = (value) => (value === undefined ? '-' : `${digits(value)} ${unit}`);
+  const found = { wall: inUnit(row.wall_ms, unit), cpu: inUnit(row.cpu_ms, unit), size: row.size_kB };
+  const cells = Object.values(found).map(shown);
   const perC = ratio === undefined ? '-' : digits(ratio);
   if (aim === undefined) return [...cells, '-', perC, '-'];
   const { kind, limit, ambitious } = aim;
-  const found = (kind === 'cpu' ? cpu_ms : wall_ms) * PER_MS[unit];
   const wish = ambitious === undefined ? '' : `, ambitious ${ambitious}`;
-  return [...cells, `${kind} at most ${limit} ${unit}${wish}`, perC, found <= limit ? 'met' : 'not met'];
+  return [...cells, `${kind} at most ${limit} ${unit}${wish}`, perC, found[kind] <= limit ? 'met' : 'not met'];
+}
+
+function inUnit(time_ms, unit) {
+  return time_ms === undefined ? undefined : time_ms * PER_MS[unit];
 }
 
 /** Three figures that count. */

@@ -18,6 +18,8 @@ const NAMES = [
   'set-up-idle',
   'start-up',
   'durable-versions',
+  'lever-to-paint',
+  'first-load',
 ];
 const ROUNDS = 3;
 
@@ -47,7 +49,7 @@ if (values.write) writeFileSync('bench/RESULTS.md', shown);
 
 /** Medians over the rounds; a ratio is formed inside its round first. */
 function medians(ofRounds) {
-  const keys = ['wall_ms', 'cpu_ms', 'ratio'].filter((key) => ofRounds[0][key] !== undefined);
+  const keys = ['wall_ms', 'cpu_ms', 'size_kB', 'ratio'].filter((key) => ofRounds[0][key] !== undefined);
   return Object.fromEntries(keys.map((key) => [key, median(ofRounds.map((row) => row[key]))]));
 }
 

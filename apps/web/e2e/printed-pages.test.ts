@@ -19,19 +19,26 @@ async function printed(html: string): Promise<ReturnType<typeof printedPages>> {
 describe('printedPages', () => {
   test('golden: size, text and lines of two pages', async () => {
     const [first, second, ...others] = await printed(`<style>@page { size: A4; margin: 0 }</style>
-      <p>430.5 mg – “été” ≤ 4</p>
+      <p>430.5\u202fmg – “été” ≤ 4</p>
       <svg width="190mm" height="50mm" viewBox="0 0 190 50"><path d="M10 10h100m5 5v20" stroke="#000" stroke-width="0.2"/>
+      <path d="M150 40V20a10 10 0 0 1 20 0V40Z"/>
       <text x="3" y="45" font-size="4">1 : 1</text></svg>
       <p style="break-before: page">µ <b>bold</b> (in \\ brackets)</p>`);
     expect(others).toEqual([]);
     expect(first!.width_mm).toBeCloseTo(210, 0);
     expect(first!.height_mm).toBeCloseTo(297, 0);
-    expect(first!.text).toContain('430.5 mg – “été” ≤ 4\n1 : 1');
+    expect(first!.text).toContain('430.5\u202fmg – “été” ≤ 4\n1 : 1');
     expect(second!.text.replaceAll('\n', '')).toContain('µ bold (in \\ brackets)');
     expect(first!.lines.map(({ dx_mm, dy_mm }) => [dx_mm.toFixed(1), dy_mm.toFixed(1)])).toEqual([
       ['100.0', '0.0'],
       ['0.0', '20.0'],
+      ['0.0', '20.0'],
+      ['0.0', '20.0'],
+      ['20.0', '0.0'],
     ]);
+    // A half circle of radius 10 on a square of 20.
+    expect(first!.paths.at(-1)!.dx_mm).toBeCloseTo(20, 1);
+    expect(first!.paths.at(-1)!.dy_mm).toBeCloseTo(30, 1);
     expect([first!.imageCount, second!.imageCount]).toEqual([0, 0]);
   });
   test('golden: a raster image is counted', async () => {

@@ -11,6 +11,8 @@ export interface PrintedPage {
   readonly imageCount: number;
   /** Straight lines, as long as on paper. */
   readonly lines: readonly Line[];
+  /** What each path spans from the first to the last of its corners and ends of curves. */
+  readonly paths: readonly Line[];
 }
 
 interface Line {
@@ -88,39 +90,89 @@ function rangeOf({ from, to, text }: Record<'from' | 'to' | 'text', string>): [s
   ]);
 }
 
-function drawnIn(content: string, fonts: ReadonlyMap<string, Glyphs>): Pick<PrintedPage, 'text' | 'lines'> {
+function drawnIn(content: string, fonts: ReadonlyMap<string, Glyphs>): Pick<PrintedPage, 'text' | 'lines' | 'paths'> {
   let matrix: Matrix = [1, 0, 0, 1, 0, 0];
   let font: Glyphs = new Map();
-  let [x, y] = [0, 0];
   let text = '';
+  /** What a run of glyphs is to be read as, where the file says so. */
+  let readAs: string | undefined;
   const stack: Matrix[] = [];
-  const lines: Line[] = [];
   const numbers: number[] = [];
   const names: string[] = [];
+  const pen = penOnPaper(() => matrix);
+  const show = (run: string): void => {
+    if (readAs === undefined) text += run;
+  };
   const operators: Record<string, () => void> = {
     q: () => stack.push(matrix),
     Q: () => void (matrix = stack.pop() ?? matrix),
     cm: () => void (matrix = product(numbers.slice(-6) as unknown as Matrix, matrix)),
     Tf: () => void (font = fonts.get(names.at(-1) ?? '') ?? new Map()),
     ET: () => void (text += '\n'),
-    m: () => void ([x, y] = numbers.slice(-2) as [number, number]),
+    EMC: () => void ([text, readAs] = [text + (readAs ?? ''), undefined]),
+    m: () => {
+      pen.begin(numbers);
+    },
     l: () => {
-      const [toX, toY] = numbers.slice(-2) as [number, number];
-      lines.push(onPaper({ dx: toX - x, dy: toY - y }, matrix));
-      [x, y] = [toX, toY];
+      pen.line(numbers);
+    },
+    c: () => {
+      pen.curve(numbers);
+    },
+    re: () => {
+      const [x, y, dx, dy] = numbers.slice(-4) as [number, number, number, number];
+      pen.begin([x, y]);
+      pen.curve([x + dx, y + dy]);
     },
   };
   for (const token of content.match(/<[0-9A-F]*>|\((?:\\.|[^\\)])*\)|\/\w+|[^\s<>()[\]/]+/gi) ?? []) {
     if (/^[-+.\d]/.test(token)) numbers.push(Number(token));
     else if (token.startsWith('/')) names.push(token.slice(1));
-    else if (token.startsWith('<')) text += shown(token.slice(1, -1), font);
-    else if (token.startsWith('(')) text += shown(Buffer.from(unescaped(token), 'latin1').toString('hex'), font);
+    else if (token.startsWith('<FEFF') && names.at(-1) === 'ActualText') readAs = unicode(token.slice(5, -1));
+    else if (token.startsWith('<')) show(shown(token.slice(1, -1), font));
+    else if (token.startsWith('(')) show(shown(Buffer.from(unescaped(token), 'latin1').toString('hex'), font));
     else {
       operators[token]?.();
       numbers.length = 0;
     }
   }
-  return { text, lines };
+  return { text, lines: pen.lines, paths: pen.paths };
+}
+
+type Point = readonly [x: number, y: number];
+
+/** Follows the corners of paths; each method takes the numbers before an operator, of which the last two are where it goes. */
+function penOnPaper(matrix: () => Matrix): {
+  readonly lines: readonly Line[];
+  readonly paths: readonly Line[];
+  readonly begin: (numbers: readonly number[]) => void;
+  readonly line: (numbers: readonly number[]) => void;
+  readonly curve: (numbers: readonly number[]) => void;
+} {
+  const lines: Line[] = [];
+  const paths: Line[] = [];
+  let corners: Point[] = [];
+  const to = (numbers: readonly number[]): void => {
+    corners.push(numbers.slice(-2) as unknown as Point);
+    const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+    const spans = { dx: Math.max(...xs) - Math.min(...xs), dy: Math.max(...ys) - Math.min(...ys) };
+    paths[paths.length - 1] = onPaper(spans, matrix());
+  };
+  return {
+    ...{ lines, paths },
+    begin: (numbers) => {
+      corners = [];
+      paths.push({ dx_mm: 0, dy_mm: 0 });
+      to(numbers);
+    },
+    line: (numbers) => {
+      const [x, y] = corners.at(-1) ?? [NaN, NaN];
+      to(numbers);
+      const [toX, toY] = corners.at(-1) ?? [NaN, NaN];
+      lines.push(onPaper({ dx: toX - x, dy: toY - y }, matrix()));
+    },
+    curve: to,
+  };
 }
 
 function shown(codes: string, font: Glyphs): string {

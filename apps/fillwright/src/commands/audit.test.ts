@@ -27,6 +27,10 @@ beforeAll(async () => {
     } as const;
     await saveVersion(store, { kind: 'brief', id: 'alder' }, sent);
   }
+  for (const kind of ['filler', 'shell'] as const) {
+    const at = '2026-03-02T08:00:00.000Z';
+    await saveVersion(store, { kind, id: 'alder' }, { basedOn: 0, status: 'draft', text: kind, by: 'ada', at });
+  }
   await store.close();
   run(data, 'backup', backup('whole'));
 });
@@ -44,16 +48,16 @@ function run(store: string, ...args: string[]): { status: number | null; stdout:
 const backup = (name: string): string => join(folder, name);
 
 describe('fillwright audit, backup, restore', () => {
-  test('golden: a sound store passes; its backup is written, checked and restored', () => {
+  test('golden: a sound store of every kind of file passes; its backup is written, checked and restored', () => {
     expect(run(data, 'audit', 'verify')).toMatchObject({ status: 0, stderr: '' });
     expect(JSON.parse(run(data, 'audit', 'verify', '--json').stdout)).toEqual({
-      ...{ verdict: 'pass', versionCount: 3, chainCount: 1, findings: [] },
+      ...{ verdict: 'pass', versionCount: 5, chainCount: 3, findings: [] },
     });
     const file = backup('sound');
     expect(run(data, 'backup', file)).toMatchObject({ status: 0, stderr: '' });
     expect(run(join(folder, 'none'), 'restore', '--check', file)).toMatchObject({ status: 0, stderr: '' });
     expect(run(join(folder, 'restored'), 'restore', file)).toMatchObject({ status: 0, stderr: '' });
-    expect(run(join(folder, 'restored'), 'audit', 'verify').stdout).toContain('3 versions of 1 document verified');
+    expect(run(join(folder, 'restored'), 'audit', 'verify').stdout).toContain('5 versions of 3 documents verified');
     expect(run(data, 'backup', file)).toMatchObject({ status: 3, stdout: '' });
   });
 
@@ -92,7 +96,7 @@ describe('fillwright audit, backup, restore', () => {
     ['a word too many', ['backup', 'a', 'b'], 2, '"b" is not expected'],
     ['a backup that is not there', ['restore', '--check', 'nowhere'], 3, 'cannot be read'],
     ['something that is no backup', ['restore', '--check', PROGRAM], 3, 'its first line'],
-    ['a store that is not empty', ['restore', backup('whole')], 3, 'already holds 3 versions'],
+    ['a store that is not empty', ['restore', backup('whole')], 3, 'already holds 5 versions'],
   ])('refuses: %s', (...[, args, code, sentence]) => {
     const { status, stdout, stderr } = run(data, ...args);
     expect([status, stdout]).toEqual([code, '']);

@@ -47,7 +47,8 @@ describe('GET', () => {
   });
   test('golden: examples by name, as they stand in the folder', async () => {
     const { body } = await get('examples');
-    expect(body).toContainEqual({ name: 'alder-200.brief.yaml', title: 'Alder 200' });
+    expect(body).toContainEqual({ kind: 'brief', name: 'alder-200.brief.yaml', title: 'Alder 200' });
+    expect(body).toContainEqual({ kind: 'filler', name: 'two-shift.filler.yaml', title: 'Two-shift disc filler' });
     const { text, type } = await get('examples/alder-200.brief.yaml');
     expect([text, type]).toEqual([ALDER, 'text/plain; charset=utf-8']);
     expect((await get('examples/two-shift.filler.yaml')).text).toContain('carriers:');

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { brotliDecompressSync, brotliCompressSync } from 'node:zlib';
 import Fastify from 'fastify';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { addWebApp } from './add-web-app.ts';
@@ -16,6 +17,7 @@ beforeAll(async () => {
   mkdirSync(join(folder, 'built/assets'), { recursive: true });
   writeFileSync(join(folder, 'built/index.html'), PAGE);
   writeFileSync(join(folder, 'built/assets/main-1a2b.js'), 'export {};');
+  writeFileSync(join(folder, 'built/assets/main-1a2b.js.br'), brotliCompressSync('export {};'));
   writeFileSync(join(folder, 'built/.hidden'), 'secret');
   writeFileSync(join(folder, 'secret.txt'), 'secret');
   app = await served(join(folder, 'built'));
@@ -51,6 +53,19 @@ describe('addWebApp', () => {
     const { type, ...answer } = await get('/assets/main-1a2b.js');
     expect(type).toMatch(/^(text|application)\/javascript; charset=utf-8$/);
     expect(answer).toEqual({ status: 200, cache: 'public, max-age=31536000, immutable', body: 'export {};' });
+  });
+  // RFC 9110: content coding, RFC 7932: br
+  test('golden: a packed twin goes to a browser that takes it, and only to it', async () => {
+    const url = '/assets/main-1a2b.js';
+    const { headers, rawPayload } = await app!.inject({ url, headers: { 'accept-encoding': 'gzip, br' } });
+    expect(headers).toMatchObject({
+      ...{ 'content-encoding': 'br', vary: 'accept-encoding' },
+      'cache-control': 'public, max-age=31536000, immutable',
+    });
+    expect(headers['content-type']).toMatch(/javascript/);
+    expect(brotliDecompressSync(rawPayload).toString()).toBe('export {};');
+    const plain = await app!.inject({ url, headers: { 'accept-encoding': 'identity' } });
+    expect([plain.headers['content-encoding'], plain.body]).toEqual([undefined, 'export {};']);
   });
   test('golden: HEAD answers without a body', async () => {
     expect(await get('/products/x', 'HEAD')).toMatchObject({ status: 200, body: '' });

@@ -9,7 +9,7 @@ const PAGE = 'index.html';
 const NAMED_BY_CONTENT = /[/\\]assets[/\\][^/\\]+$/;
 
 /**
- * Adds the pages: the built files, and `index.html` for every address that a page may have.
+ * Adds the pages: the built files, packed where the browser takes that, and `index.html` for every address that a page may have.
  *
  * @param app - the server
  * @param folder - the built pages; they may be missing
@@ -22,11 +22,14 @@ export async function addWebApp(app: App, folder: string): Promise<void> {
       index: PAGE,
       dotfiles: 'ignore',
       cacheControl: false,
-      setHeaders: (reply, path) =>
-        void reply.setHeader(
+      preCompressed: true,
+      setHeaders: (reply, path) => {
+        reply.setHeader(
           'cache-control',
           NAMED_BY_CONTENT.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache',
-        ),
+        );
+        reply.setHeader('vary', 'accept-encoding');
+      },
     });
   app.setNotFoundHandler((request, reply) => {
     const [path = ''] = request.url.split('?', 1);

@@ -1,11 +1,11 @@
 import { designChoiceSchema, type DocumentVersion, type NewVersion } from '@fillwright/contract/documents';
-import { readBrief } from '@fillwright/contract/files';
+import { readBrief, readFiller, readShell } from '@fillwright/contract/files';
 import { documentFaultSentence, STORE_WORDS } from '@fillwright/words/en';
 import { appendVersion } from '../store/append-version.ts';
 import type { Store } from '../store/store.ts';
 import type { DocumentName } from './document-name.ts';
-import { exampleText } from './example-text.ts';
 import { HERE } from './here.ts';
+import { namedText } from './named-text.ts';
 
 /** What became of a version that was sent. */
 export type SaveOutcome =
@@ -31,7 +31,7 @@ export async function saveVersion(
   name: DocumentName,
   sent: NewVersion & { readonly at: string },
 ): Promise<SaveOutcome> {
-  const sentences = isPlainText(sent.text) ? await faultsOf(name, sent) : [STORE_WORDS.notText];
+  const sentences = isPlainText(sent.text) ? await faultsOf(store, name, sent) : [STORE_WORDS.notText];
   if (sentences.length > 0) return { outcome: 'not-in-order', sentences };
   const appended = await appendVersion(store, { site: HERE, ...name }, sent);
   if (appended.outcome !== 'conflict') return appended;
@@ -45,21 +45,21 @@ function isPlainText(text: string): boolean {
   return !text.includes('\0') && !/\p{Surrogate}/u.test(text);
 }
 
-async function faultsOf({ kind, id }: DocumentName, { status, text }: NewVersion): Promise<readonly string[]> {
+async function faultsOf(
+  store: Store,
+  { kind, id }: DocumentName,
+  { status, text }: NewVersion,
+): Promise<readonly string[]> {
   if (status === 'draft') return [];
-  return kind === 'brief' ? briefFaults(`${id}.brief.yaml`, text) : designFaults(text);
-}
-
-/** A brief that is kept has no folder beside it: what it names is looked for among the files of the program. */
-async function briefFaults(path: string, text: string): Promise<readonly string[]> {
-  const readText = async (asked: string): Promise<string> => {
-    const found = asked === path ? text : await exampleText(asked);
-    if (found === undefined) throw new Error(asked);
-    return found;
-  };
-  const read = await readBrief({ path, readText });
+  if (kind === 'design') return designFaults(text);
+  const path = `${id}.${kind}.yaml`;
+  const readText = (asked: string): Promise<string> =>
+    asked === path ? Promise.resolve(text) : namedText(store, asked);
+  const read = await READERS[kind]({ path, readText });
   return read.ok ? [] : read.faults.map(documentFaultSentence);
 }
+
+const READERS = { brief: readBrief, filler: readFiller, shell: readShell } as const;
 
 function designFaults(text: string): readonly string[] {
   let content: unknown;

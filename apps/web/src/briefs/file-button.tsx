@@ -2,12 +2,14 @@ import { useRef, type ReactElement, type ReactNode } from 'react';
 
 interface FileButtonProps {
   readonly className?: string;
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
+  /** One file is asked for. */
+  readonly isSingle?: boolean;
   readonly children: ReactNode;
 }
 
-/** A button that asks for a brief file. */
-export function FileButton({ className, onFile, children }: FileButtonProps): ReactElement {
+/** A button that asks for files. */
+export function FileButton({ className, onFiles, isSingle = false, children }: FileButtonProps): ReactElement {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
@@ -24,11 +26,12 @@ export function FileButton({ className, onFile, children }: FileButtonProps): Re
         ref={input}
         type="file"
         hidden
+        multiple={!isSingle}
         accept=".yaml,.yml,text/yaml,text/plain"
         onChange={(event) => {
-          const [file] = event.target.files ?? [];
+          const files = [...(event.target.files ?? [])];
           event.target.value = '';
-          if (file) onFile(file);
+          if (files.length > 0) onFiles(files);
         }}
       />
     </>

@@ -1,7 +1,14 @@
 export { ComparedTexts } from './compared-texts.tsx';
+export { ConflictPanel } from './conflict-panel.tsx';
+export { download } from './download.ts';
+export { faultsOfFile } from './faults-of-file.ts';
 export { FileButton } from './file-button.tsx';
+export { fileName } from './file-name.ts';
+export { FileNotes } from './file-notes.tsx';
+export { openFiles, type FileNote } from './open-files.ts';
 export { problemText } from './problem-text.ts';
-export { readBriefFile } from './read-brief-file.ts';
+export { saveSentence } from './save-sentence.ts';
+export type { AskedFile } from './sort-file.ts';
 export { timeText } from './time-text.ts';
-export { useDropFile } from './use-drop-file.ts';
+export { useDropFiles } from './use-drop-files.ts';
 export { valueIn } from './value-in.ts';

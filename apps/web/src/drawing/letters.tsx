@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { createElement, type ReactNode } from 'react';
 import { atMm, rounded as r } from './at-mm.ts';
 import type { PlacedLetter } from './placed-letter.ts';
 
@@ -20,12 +20,23 @@ export function LetterLines({ letters }: { readonly letters: readonly PlacedLett
 
 /** The letters themselves, over the drawing. */
 export function LetterTexts({ letters }: { readonly letters: readonly PlacedLetter[] }): ReactNode {
-  return letters.map(({ letter, at }) => (
-    <span key={nameOf(letter)} className="drawing-letter" aria-hidden="true" style={atMm(at)}>
-      <i>{letter.base}</i>
-      {letter.sub === undefined ? null : <sub>{letter.sub}</sub>}
+  return letters.map(({ letter, at, isBefore }) => (
+    <span
+      key={nameOf(letter)}
+      className={isBefore ? 'drawing-letter drawing-letter-before' : 'drawing-letter'}
+      aria-hidden="true"
+      style={atMm(at)}
+    >
+      {createElement('math', {}, symbol(letter))}
     </span>
   ));
+}
+
+/** Set as in the equation. */
+function symbol({ base, sub }: PlacedLetter['letter']): ReactNode {
+  const letter = createElement('mi', {}, base);
+  if (sub === undefined) return letter;
+  return createElement('msub', {}, letter, createElement(/^\d+$/.test(sub) ? 'mn' : 'mi', {}, sub));
 }
 
 function nameOf({ base, sub, field, station }: PlacedLetter['letter']): string {

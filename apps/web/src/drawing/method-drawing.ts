@@ -13,6 +13,8 @@ export interface DrawnSetUp {
   readonly before: Candidate | undefined;
   readonly details: CandidateDetails | undefined;
   readonly areDetailsPending: boolean;
+  /** A lever is held: what need not follow in the same frame waits until it is let go. */
+  readonly isMoving: boolean;
   /** Moves the levers; left out: nothing can be turned (a page for reading). */
   readonly move: ((settings: Settings, phase: 'moving' | 'settled') => void) | undefined;
 }

@@ -5,7 +5,12 @@ type Station = number;
 
 /** Numbers of the drawing that can be opened, by name. */
 export type NumberName =
-  `${'mass' | 'force' | 'gain'}:${Station}` | 'density' | 'slug-length' | 'slug-dead' | 'slug-proud' | 'slug-longest';
+  | `${'mass' | 'force' | 'gain'}:${Station}`
+  | 'density'
+  | `slug-${'length' | 'dead' | 'free' | 'rim'}`
+  /** A part in stock by slot and number, the heaviest slug by size of the shell. */
+  | `part:${string}`
+  | `largest:${string}`;
 
 /** A letter of an equation, drawn where it is measured. */
 export interface DrawnLetter {

@@ -4,6 +4,8 @@ import type { DrawnLetter } from './opening.ts';
 export interface PlacedLetter {
   readonly letter: DrawnLetter;
   readonly at: { readonly x_mm: number; readonly y_mm: number };
+  /** Ends at its place instead of starting there. */
+  readonly isBefore?: true;
   /** Dimension line; left out where the letter names a thing and not a length. */
   readonly line?: { readonly x1_mm: number; readonly y1_mm: number; readonly x2_mm: number; readonly y2_mm: number };
 }
@@ -17,11 +19,14 @@ export function uprightLetter(of: {
   readonly to_mm: number;
   /** Height of the letter between the ends, 0 at `from`; left out: half way. */
   readonly share?: number;
+  /** The letter stands left of the line; left out: right of it. */
+  readonly isBefore?: true;
 }): Place {
-  const { x_mm, from_mm, to_mm, share = 0.5 } = of;
+  const { x_mm, from_mm, to_mm, share = 0.5, isBefore } = of;
   return {
-    at: { x_mm: x_mm + 0.25, y_mm: from_mm + share * (to_mm - from_mm) },
+    at: { x_mm: x_mm + (isBefore ? -0.15 : 0.25), y_mm: from_mm + share * (to_mm - from_mm) },
     line: { x1_mm: x_mm, y1_mm: from_mm, x2_mm: x_mm, y2_mm: to_mm },
+    ...(isBefore ? { isBefore } : {}),
   };
 }
 

@@ -1,5 +1,4 @@
 import type { Powder } from '@fillwright/engine/materials';
-import { rounded } from './at-mm.ts';
 
 /** The densest shade belongs to powder packed so much closer than by tapping: a slug at the strongest usual force. */
 const DENSEST_OVER_TAPPED = 1.5;
@@ -19,6 +18,7 @@ export function powderShade(
   const densest = DENSEST_OVER_TAPPED * tappedDensity_g_per_mL.mean;
   const share = (density_g_per_mL - loosest) / (densest - loosest);
   if (!Number.isFinite(share)) return 'var(--void)';
-  const dense_pct = rounded(100 * Math.min(1, Math.max(0, share)));
+  // Whole per cents: a finer shade is not seen, and would paint every station at every step of a lever.
+  const dense_pct = Math.round(100 * Math.min(1, Math.max(0, share)));
   return `color-mix(in srgb, var(--powder-dense) ${dense_pct}%, var(--powder-loose))`;
 }

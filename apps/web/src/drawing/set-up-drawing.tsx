@@ -1,12 +1,4 @@
-import {
-  memo,
-  useContext,
-  useDeferredValue,
-  useMemo,
-  type ComponentType,
-  type CSSProperties,
-  type ReactNode,
-} from 'react';
+import { useContext, useDeferredValue, useMemo, type ComponentType, type CSSProperties, type ReactNode } from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { rounded as r } from './at-mm.ts';
 import { CalloutLines, CalloutTexts } from './capsule/callout-texts.tsx';
@@ -20,6 +12,7 @@ import { Legend } from './legend.tsx';
 import type { DrawnSetUp, MethodDrawing } from './method-drawing.ts';
 import { OpeningContext } from './opening.ts';
 import { Ruler, RulerNumbers } from './ruler.tsx';
+import { useAtRest } from './use-at-rest.ts';
 import { useCapsule } from './use-capsule.ts';
 import './drawing.css';
 
@@ -85,11 +78,12 @@ export function SetUpDrawing(props: {
   );
 }
 
-/** What need not follow a lever in the same frame is rendered when there is time. */
-const AfterTheMove = memo(function AfterTheMove({ setUp, Shown }: AfterProps): ReactNode {
-  const shown = useDeferredValue(setUp);
-  return useMemo(() => <Shown setUp={shown} />, [Shown, shown]);
-});
+/** What need not follow a lever in the same frame waits, in the second ink, until the lever is let go. */
+export function AfterTheMove({ setUp, Shown }: AfterProps): ReactNode {
+  const shown = useDeferredValue(useAtRest(setUp, setUp.isMoving));
+  const content = useMemo(() => <Shown setUp={shown} />, [Shown, shown]);
+  return <div className={setUp.isMoving ? 'drawing-waits' : undefined}>{content}</div>;
+}
 
 interface AfterProps {
   readonly setUp: DrawnSetUp;

@@ -7,7 +7,7 @@ import { CapsuleTexts } from './capsule/capsule-texts.tsx';
 import { calloutRoom, capsuleRoom } from './drawing-room.ts';
 import { DrawingSvg } from './drawing-svg.tsx';
 import type { DrawnSetUp, MethodDrawing } from './method-drawing.ts';
-import { scaleOf, topBefore_mm } from './set-up-drawing.tsx';
+import { AfterTheMove, scaleOf, topBefore_mm } from './set-up-drawing.tsx';
 import { useCapsule } from './use-capsule.ts';
 import './drawing.css';
 
@@ -45,6 +45,27 @@ export function CapsuleDrawing({ setUp }: { readonly setUp: DrawnSetUp }): React
   );
 }
 
+/** Machine above, capsule beside its parts: for a page higher than wide, where the levers still are the parts. */
+export function UprightDrawing(props: {
+  readonly setUp: DrawnSetUp;
+  readonly drawing: MethodDrawing;
+  readonly beside: ReactNode;
+}): ReactNode {
+  const { setUp, drawing, beside } = props;
+  return (
+    <>
+      <MachineDrawing {...{ setUp, drawing }} />
+      <div className="drawing-split">
+        <CapsuleDrawing setUp={setUp} />
+        <div className="drawing">
+          <AfterTheMove setUp={setUp} Shown={drawing.Parts} />
+          {beside}
+        </div>
+      </div>
+    </>
+  );
+}
+
 /** The machine's section by itself, to be scrolled sideways on a narrow page. */
 export function MachineDrawing(props: { readonly setUp: DrawnSetUp; readonly drawing: MethodDrawing }): ReactNode {
   const { setUp, drawing } = props;
@@ -53,7 +74,12 @@ export function MachineDrawing(props: { readonly setUp: DrawnSetUp; readonly dra
   const room = { ruler_mm: 0, axis_mm: 0, callouts_mm: section.width_mm, highest_mm: section.face_mm, capsule_mm: 0 };
   return (
     <div className="drawing" style={scaleOf(room)}>
-      <div className="drawing-sheet drawing-machine" tabIndex={0} role="group" aria-label={FILL_WORDS.machine}>
+      <div
+        className={setUp.move ? 'drawing-sheet drawing-machine drawing-levers' : 'drawing-sheet drawing-machine'}
+        tabIndex={0}
+        role="group"
+        aria-label={FILL_WORDS.machine}
+      >
         <div className="drawing-stage">
           <div className="drawing-origin">
             <DrawingSvg width_mm={section.width_mm} label={FILL_WORDS.machine}>

@@ -8,7 +8,7 @@ export function PersonField(): ReactNode {
   const id = useId();
   const [name, setName] = useState(() => (personName() === NO_NAME ? '' : personName()));
   return (
-    <p className="person-field no-print">
+    <footer className="person-field no-print">
       <label htmlFor={id}>{SHELL_WORDS.person}</label>
       <input
         id={id}
@@ -24,6 +24,6 @@ export function PersonField(): ReactNode {
       <span id={`${id}-help`} className="quiet">
         {SHELL_WORDS.personHelp}
       </span>
-    </p>
+    </footer>
   );
 }

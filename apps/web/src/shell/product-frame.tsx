@@ -1,7 +1,9 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import { SHELL_WORDS } from '@fillwright/words/en';
+import { problemText } from '../briefs/index.ts';
 import { useWorkbench, workbench } from '../state/index.ts';
 import { ServerProblem } from '../state/documents-client.ts';
+import { Keeping } from './keeping.tsx';
 import { PersonField } from './person-field.tsx';
 import { Thread } from './thread.tsx';
 import type { Blank } from './thread-of.ts';
@@ -19,11 +21,14 @@ export function ProductFrame({
   const [problem, setProblem] = useState<string>();
   const name = useWorkbench(({ brief }) => (brief.kind === 'sound' ? brief.input.brief.product.name : undefined));
   useEffect(() => {
+    let isOver = false;
     setProblem(undefined);
     workbench.open(id).catch((error: unknown) => {
-      const status = error instanceof ServerProblem ? error.status : 0;
-      setProblem(status === 404 ? SHELL_WORDS.noSuchProduct(id) : SHELL_WORDS.serverSilent);
+      if (!isOver) setProblem(sentenceOf(error, id));
     });
+    return () => {
+      isOver = true;
+    };
   }, [id]);
   useEffect(() => {
     document.title = name === undefined ? SHELL_WORDS.title : `${SHELL_WORDS.title}: ${name}`;
@@ -31,8 +36,23 @@ export function ProductFrame({
   return (
     <>
       <Thread here={here} />
-      <main id="page">{problem === undefined ? children : <p className="frame-problem attention">{problem}</p>}</main>
+      <main id="page">
+        {problem === undefined ? (
+          <>
+            <Keeping isBriefTold={here === 'brief'} />
+            {children}
+          </>
+        ) : (
+          <p className="frame-problem attention">{problem}</p>
+        )}
+      </main>
       <PersonField />
     </>
   );
+}
+
+function sentenceOf(error: unknown, id: string): string {
+  const status = error instanceof ServerProblem ? error.status : 0;
+  if (status === 404) return SHELL_WORDS.noSuchProduct(id);
+  return status === 0 ? SHELL_WORDS.serverSilent : problemText(error);
 }

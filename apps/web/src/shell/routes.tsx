@@ -2,10 +2,12 @@ import { createRootRoute, createRoute, createRouter, Outlet, useParams } from '@
 import { lazy, Suspense, type ReactNode } from 'react';
 import { SHELL_WORDS } from '@fillwright/words/en';
 import { Announcer } from './announcer.tsx';
+import { PersonField } from './person-field.tsx';
 import { ProductFrame } from './product-frame.tsx';
 
 const StartPage = lazy(async () => ({ default: (await import('../pages/start/index.ts')).StartPage }));
 const BriefPage = lazy(async () => ({ default: (await import('../pages/brief/index.ts')).BriefPage }));
+const FilePage = lazy(async () => ({ default: (await import('../pages/brief/index.ts')).FilePage }));
 const FillPage = lazy(async () => ({ default: (await import('../pages/fill/index.ts')).FillPage }));
 const SheetPage = lazy(async () => ({ default: (await import('../pages/sheet/index.ts')).SheetPage }));
 
@@ -44,6 +46,20 @@ const brief = createRoute({
     );
   },
 });
+const file = createRoute({
+  getParentRoute: () => root,
+  path: '/files/$kind/$id',
+  component: function File() {
+    const { kind, id } = useParams({ from: '/files/$kind/$id' });
+    if (kind !== 'filler' && kind !== 'shell') return <NotFound />;
+    return (
+      <>
+        <FilePage key={`${kind}/${id}`} document={{ kind, id }} />
+        <PersonField />
+      </>
+    );
+  },
+});
 const fill = createRoute({
   getParentRoute: () => root,
   path: '/products/$id/fill',
@@ -70,7 +86,7 @@ const sheet = createRoute({
 });
 
 /** Every address of the app. */
-export const router = createRouter({ routeTree: root.addChildren([start, brief, fill, sheet]) });
+export const router = createRouter({ routeTree: root.addChildren([start, brief, fill, sheet, file]) });
 
 declare module '@tanstack/react-router' {
   interface Register {

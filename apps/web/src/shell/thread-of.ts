@@ -1,4 +1,5 @@
 import { THREAD_WORDS } from '@fillwright/words/en';
+import type { Settings } from '@fillwright/engine/dosing';
 import { plainNumber } from '@fillwright/words/numbers';
 import type { WorkbenchState } from '../state/index.ts';
 
@@ -14,15 +15,23 @@ export interface Blank {
   readonly to?: '/products/$id/brief' | '/products/$id/fill';
 }
 
+/** What the sentence is made of. */
+export interface ThreadFacts extends Pick<WorkbenchState, 'brief'> {
+  readonly design: WorkbenchState['design'] | undefined;
+  /** Shell and parts of the set-up that stands. */
+  readonly size: string | undefined;
+  readonly parts: Settings['parts'] | undefined;
+}
+
 /**
  * The product as one sentence.
  *
- * @param state - of the workbench
+ * @param facts - of the workbench
  * @returns name and blanks in the order a product travels
  */
-export function threadOf(state: WorkbenchState): { readonly name: string; readonly blanks: readonly Blank[] } {
-  const words = wordsOf(state);
-  const input = state.brief.kind === 'sound' ? state.brief.input : undefined;
+export function threadOf(facts: ThreadFacts): { readonly name: string; readonly blanks: readonly Blank[] } {
+  const words = wordsOf(facts);
+  const input = facts.brief.kind === 'sound' ? facts.brief.input : undefined;
   const material = input?.brief.parts[0].material;
   const guessCount = material ? guessesIn(material) : 0;
   const blanks = (Object.keys(THREAD_WORDS.blanks) as Blank['page'][]).map((page): Blank => {
@@ -39,14 +48,14 @@ export function threadOf(state: WorkbenchState): { readonly name: string; readon
 }
 
 /** What each page hands on, as far as there is something. */
-function wordsOf({ brief, design, candidate }: WorkbenchState): Partial<Record<Blank['page'], string>> {
+function wordsOf({ brief, design, size, parts }: ThreadFacts): Partial<Record<Blank['page'], string>> {
   const [part] = brief.kind === 'sound' ? brief.input.brief.parts : [];
-  const disc = candidate ? Object.values(candidate.settings.parts)[0] : undefined;
+  const disc = parts && Object.values(parts)[0];
   const target = design && `${plainNumber(design.target.fill_mg, { upToSignificantDigits: 5 })}\u202Fmg`;
   return {
     ...(target === undefined ? {} : { brief: target }),
     ...(part ? { materials: part.material.lot ?? part.name } : {}),
-    ...(candidate ? { shell: THREAD_WORDS.size(candidate.size) } : {}),
+    ...(size === undefined ? {} : { shell: THREAD_WORDS.size(size) }),
     ...(disc === undefined ? {} : { fill: disc }),
   };
 }

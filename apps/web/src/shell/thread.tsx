@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { useMemo, type ReactNode } from 'react';
+import { memo, useMemo, type ReactNode } from 'react';
 import { THREAD_WORDS } from '@fillwright/words/en';
 import { useWorkbench } from '../state/index.ts';
 import { threadOf, type Blank } from './thread-of.ts';
@@ -7,8 +7,24 @@ import './thread.css';
 
 /** The product as one sentence with ten blanks: each page's result is the word it hands on. */
 export function Thread({ here }: { readonly here: Blank['page'] }): ReactNode {
-  const state = useWorkbench((one) => one);
-  const { name, blanks } = useMemo(() => threadOf(state), [state]);
+  const id = useWorkbench((state) => state.id);
+  const brief = useWorkbench((state) => state.brief);
+  const design = useWorkbench((state) => state.design);
+  const size = useWorkbench(({ candidate }) => candidate?.size);
+  // A lever that moves keeps its parts: the sentence is not rendered again.
+  const parts = useWorkbench(({ candidate }) => candidate?.settings.parts);
+  const { name, blanks } = useMemo(() => threadOf({ brief, design, size, parts }), [brief, design, size, parts]);
+  return <Sentence {...{ name, blanks, here, id }} />;
+}
+
+interface SentenceProps {
+  readonly name: string;
+  readonly blanks: readonly Blank[];
+  readonly here: Blank['page'];
+  readonly id: string | undefined;
+}
+
+const Sentence = memo(function Sentence({ name, blanks, here, id }: SentenceProps): ReactNode {
   return (
     <nav className="thread no-print" aria-label={THREAD_WORDS.label}>
       <h1 className="thread-name">{name}</h1>
@@ -19,14 +35,14 @@ export function Thread({ here }: { readonly here: Blank['page'] }): ReactNode {
             className={`thread-blank thread-${blank.kind}`}
             aria-current={blank.page === here ? 'page' : undefined}
           >
-            <span className="thread-lead">{blank.lead}</span> <Word blank={blank} id={state.id} />
+            <span className="thread-lead">{blank.lead}</span> <Word blank={blank} id={id} />
             <span className="thread-page">{blank.label}</span>
           </li>
         ))}
       </ol>
     </nav>
   );
-}
+});
 
 function Word({ blank, id }: { readonly blank: Blank; readonly id: string | undefined }): ReactNode {
   const word =

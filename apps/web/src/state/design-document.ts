@@ -1,14 +1,22 @@
 import type { DesignChoice } from '@fillwright/contract/documents';
-import { listDocuments, newestVersion } from './documents-client.ts';
+import type { NamedFile } from './named-file.ts';
 import type { Choice } from './workbench-state.ts';
 
 const SEED = 1;
 
+/** What a set-up was computed from. */
+interface RestedOn {
+  /** Version of the brief. */
+  readonly version: number;
+  readonly files: readonly NamedFile[];
+}
+
 /** Text of a design document. */
-export function documentChoice({ size, method, settings }: Choice, briefVersion: number): string {
+export function documentChoice({ size, method, settings }: Choice, { version, files }: RestedOn): string {
   const choice: DesignChoice = {
     format: 1,
-    briefVersion: Math.max(1, briefVersion),
+    briefVersion: Math.max(1, version),
+    ...(files.length === 0 ? {} : { files: files.map(({ text: _text, ...read }) => read) }),
     size,
     method,
     ...settings,
@@ -17,21 +25,26 @@ export function documentChoice({ size, method, settings }: Choice, briefVersion:
   return JSON.stringify(choice, null, 1);
 }
 
-/**
- * The newest design choice of a product.
- *
- * @param id - of the product
- * @returns the choice with version and text; undefined when there is none, or it cannot be read now
- */
-export async function openChoice(
-  id: string,
-): Promise<{ readonly choice: Choice; readonly version: number; readonly text: string } | undefined> {
+/** @returns where the levers stand in a design document; undefined when it cannot be read */
+export function choiceIn(text: string): Choice | undefined {
   try {
-    if (!(await listDocuments('design')).some((head) => head.id === id)) return undefined;
-    const { version, text } = await newestVersion('design', id);
-    const { size, method, parts, values } = JSON.parse(text) as DesignChoice;
-    return { choice: { size, method, settings: { parts, values } }, version, text };
+    const { size, method = '', parts, values } = JSON.parse(text) as Partial<DesignChoice>;
+    return size === undefined || !parts || !values ? undefined : { size, method, settings: { parts, values } };
   } catch {
     return undefined;
   }
+}
+
+/** @returns whether the levers stand alike on the same files, whichever version of the brief they were made on */
+export function isSameChoice(one: string, other: string): boolean {
+  return one === other || standing(one) === standing(other);
+}
+
+function standing(text: string): string {
+  const choice = choiceIn(text);
+  if (!choice) return text;
+  const { parts, values } = choice.settings;
+  const sorted = (of: object): unknown => Object.entries(of).sort(([a], [b]) => (a < b ? -1 : 1));
+  const { files = [] } = JSON.parse(text) as Partial<DesignChoice>;
+  return JSON.stringify([choice.size, choice.method, sorted(parts), sorted(values), files.map(sorted)]);
 }

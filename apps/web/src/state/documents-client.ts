@@ -17,7 +17,11 @@ export type Saved =
   | { readonly kind: 'kept'; readonly version: DocumentVersion }
   | { readonly kind: 'conflict'; readonly current: DocumentVersion };
 
+/** Longer than the server itself takes to say that its store does not answer. */
+const PATIENCE_ms = 45_000;
+
 export interface Example {
+  readonly kind: 'brief' | 'filler';
   readonly name: string;
   readonly title: string;
 }
@@ -33,7 +37,10 @@ export const versionsOf = (kind: DocumentKind, id: string): Promise<readonly Doc
 export const oneVersion = (kind: DocumentKind, id: string, version: number): Promise<DocumentVersion> =>
   get(`documents/${kind}/${id}/versions/${version}`);
 
-export const listExamples = (): Promise<readonly Example[]> => get('examples');
+/** The examples of a kind. @throws ServerProblem */
+export async function listExamples(kind: Example['kind']): Promise<readonly Example[]> {
+  return (await get<readonly Example[]>('examples')).filter((example) => example.kind === kind);
+}
 
 /** Text of an example file. @throws ServerProblem */
 export async function exampleText(name: string): Promise<string> {
@@ -57,6 +64,7 @@ export async function saveVersion(
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(version),
+      signal: AbortSignal.timeout(PATIENCE_ms),
     });
     return { kind: 'kept', version: (await answer.json()) as DocumentVersion };
   } catch (error) {

@@ -1,3 +1,5 @@
-export type { BriefState, SaveState, WorkbenchState } from './workbench-state.ts';
+export type { BriefState, SaveOutcome, SaveState, Workbench, WorkbenchState } from './workbench-state.ts';
 export { useWorkbench } from './use-workbench.ts';
-export { workbench, type Workbench } from './workbench.ts';
+export { workbench } from './workbench.ts';
+export { wouldBeLost } from './would-be-lost.ts';
+export type { NamedFile } from './named-file.ts';

@@ -1,55 +1,39 @@
-import type { DocumentVersion } from '@fillwright/contract/documents';
-import { openChoice } from './design-document.ts';
-import { newestVersion } from './documents-client.ts';
-import { keptText, type KeptText } from './kept-text.ts';
-import type { Choice, SaveState } from './workbench-state.ts';
-
-/** What is there when a product is opened: on the server, and in this browser. */
-export interface Opening {
-  readonly id: string;
-  /** Newest version known of the brief; 0: none. */
-  readonly version: number;
-  readonly storedText: string;
-  /** The text to go on with. */
-  readonly text: string;
-  readonly designVersion: number;
-  readonly designText: string;
-  readonly choice?: Choice;
-  /** A text kept here was based on an older version than the server has. */
-  readonly conflict?: Extract<SaveState, { kind: 'conflict' }>;
-}
+import { listDocuments, newestVersion, ServerProblem } from './documents-client.ts';
+import type { Found } from './held-document.ts';
+import type { KeptTexts } from './kept-texts.ts';
 
 /**
  * Looks up a product on the server and what of it is kept in this browser.
  *
  * @param id - of the product
- * @returns both, and which text to go on with
+ * @param texts - what is kept in this browser
+ * @returns both, of the brief and of the design
  * @throws ServerProblem when there is no such product, or no server and nothing kept here
  */
-export async function openingOf(id: string): Promise<Opening> {
-  const mine = keptText(id);
-  const newest = await newestVersion('brief', id).catch((error: unknown) => {
-    if (mine) return undefined;
-    throw error;
+export async function openingOf(
+  id: string,
+  texts: KeptTexts,
+): Promise<{ readonly brief: Found; readonly design: Found }> {
+  const brief = await newestBrief(id).catch((error: unknown) => {
+    const mine = texts.take({ kind: 'brief', id });
+    if (!mine) throw error;
+    return error instanceof ServerProblem && error.status === 404 ? 'none' : 'unknown';
   });
-  const design = await openChoice(id);
+  const design = await newestDesign(id);
   return {
-    id,
-    ...briefOf(mine, newest),
-    designVersion: design?.version ?? 0,
-    designText: design?.text ?? '',
-    ...(design ? { choice: design.choice } : {}),
+    brief: { mine: texts.take({ kind: 'brief', id }), newest: brief },
+    design: { mine: texts.take({ kind: 'design', id }), newest: design },
   };
 }
 
-function briefOf(
-  mine: KeptText | undefined,
-  newest: DocumentVersion | undefined,
-): Pick<Opening, 'version' | 'storedText' | 'text' | 'conflict'> {
-  if (!newest) return { version: mine?.basedOn ?? 0, storedText: '', text: mine?.text ?? '' };
-  const { version, text: storedText } = newest;
-  if (!mine || mine.text === storedText) return { version, storedText, text: storedText };
-  const isBehind = mine.basedOn < version;
-  const conflict = { kind: 'conflict', current: newest, yours: mine.text } as const;
-  return { version, storedText, text: mine.text, ...(isBehind ? { conflict } : {}) };
+const newestBrief = (id: string): Promise<Found['newest']> => newestVersion('brief', id);
+
+/** Looked up in the list first: a product without a design is usual, and no fault to be reported. */
+async function newestDesign(id: string): Promise<Found['newest']> {
+  try {
+    if (!(await listDocuments('design')).some((head) => head.id === id)) return 'none';
+    return await newestVersion('design', id);
+  } catch {
+    return 'unknown';
+  }
 }

@@ -6,9 +6,10 @@ const FALLBACK = 'product';
  * A free document id for a new brief: its product code in lower case letters, digits and hyphens.
  *
  * @param text - the brief's text
+ * @param kept - ids of which a text is kept in this browser: the server may not know them yet
  * @returns the id; numbered when the plain one is taken
  */
-export async function productId(text: string): Promise<string> {
+export async function productId(text: string, kept: readonly string[]): Promise<string> {
   const code = /\bcode:\s*['"]?([^'",}\n]+)/.exec(text)?.[1] ?? FALLBACK;
   const plain =
     code
@@ -16,7 +17,8 @@ export async function productId(text: string): Promise<string> {
       .replace(/[^a-z0-9]+/g, '-')
       .replace(/^-+|-+$/g, '')
       .slice(0, 60) || FALLBACK;
-  const taken = new Set((await listDocuments('brief').catch(() => [])).map(({ id }) => id));
+  const stored = await listDocuments('brief').catch(() => []);
+  const taken = new Set([...stored.map(({ id }) => id), ...kept]);
   if (!taken.has(plain)) return plain;
   for (let n = 2; ; n++) if (!taken.has(`${plain}-${String(n)}`)) return `${plain}-${String(n)}`;
 }

@@ -1,3 +1,4 @@
+import { stepPlace } from './step-place.ts';
 import type { Choice } from './workbench-state.ts';
 
 /** What one step of undo gives back. */
@@ -7,18 +8,36 @@ export interface Step {
 }
 
 const MOST_STEPS = 200;
+/** Changes of one place that follow each other faster make one step. */
+const PAUSE_ms = 1000;
 
 /** Steps back and forth. Immutable. */
 export interface Steps {
   readonly past: readonly Step[];
   readonly future: readonly Step[];
+  /** The change that may still go on: where and when it was made last. */
+  readonly open?: { readonly place: string; readonly at_ms: number };
 }
 
 export const NO_STEPS: Steps = { past: [], future: [] };
 
-/** A step was made from `before`: it can be undone, and nothing redone. */
-export function stepped(steps: Steps, before: Step): Steps {
-  return { past: [...steps.past, before].slice(-MOST_STEPS), future: [] };
+/**
+ * A step is made: it can be undone, and nothing redone. What goes on at the same place without a pause belongs to the
+ * step before, as typing and a held key do.
+ *
+ * @param steps - the steps so far
+ * @param made - what was, what will be, and when
+ * @returns the steps with this one
+ */
+export function stepped(
+  steps: Steps,
+  made: { readonly before: Step; readonly after: Step; readonly at_ms: number },
+): Steps {
+  const { before, after, at_ms } = made;
+  const place = stepPlace(before, after);
+  const open = place === undefined ? {} : { open: { place, at_ms } };
+  const goesOn = place !== undefined && steps.open?.place === place && at_ms - steps.open.at_ms < PAUSE_ms;
+  return { past: goesOn ? steps.past : [...steps.past, before].slice(-MOST_STEPS), future: [], ...open };
 }
 
 /** One step back from `now`. @returns the step to go to and the steps left, or undefined */

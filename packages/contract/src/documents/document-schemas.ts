@@ -2,8 +2,14 @@ import { z } from 'zod';
 import { choiceSchema, formatSchema, numberSchema, strictMapping } from '#written';
 import { noteSchema } from './note-schema.ts';
 
-/** Kinds of document by now. The text of a brief is the brief file itself; that of a design is JSON of `designChoiceSchema`. */
-export const DOCUMENT_KINDS = ['brief', 'design'] as const;
+/**
+ * Kinds of document by now. The text of a brief, a filler or a shell is the file itself; that of a design is JSON of
+ * `designChoiceSchema`.
+ */
+export const DOCUMENT_KINDS = ['brief', 'design', 'filler', 'shell'] as const;
+
+/** Kinds of file that a brief can name. */
+export const NAMED_KINDS = ['filler', 'shell'] as const;
 
 const ID = 'lower case letters, digits and single hyphens, at most 80';
 
@@ -67,11 +73,27 @@ export const newVersionSchema = strictMapping(
   'a new version',
 ).meta({ id: 'NewVersion' });
 
+/** A filler or shell file that a brief names, as it was when a set-up was computed from it. */
+const restedOnSchema = strictMapping(
+  {
+    file: noteSchema({ what: 'path as the brief names it', minLength: 1, maxLength: 500 }),
+    kind: choiceSchema(NAMED_KINDS, 'kind of file'),
+    id: documentIdSchema,
+    version: count(
+      'version that was read; left out: the example of that name that comes with the program',
+      1,
+    ).optional(),
+  },
+  'a file that a set-up was computed from',
+);
+
 /** Which set-up a person stands on: lever positions on top of a brief. */
 export const designChoiceSchema = strictMapping(
   {
     format: formatSchema,
     briefVersion: count('version of the brief it was made on', 1),
+    /** Left out in designs that were kept before it was asked, and where the brief names no file. */
+    files: z.array(restedOnSchema, { error: 'a list of files' }).max(30, { error: 'at most 30 files' }).optional(),
     size: z.string({ error: 'a size in quotation marks' }),
     method: z.string({ error: 'the name of a dosing method' }),
     parts: z.record(z.string(), z.string({ error: 'the number of a part' })),
@@ -82,6 +104,7 @@ export const designChoiceSchema = strictMapping(
 );
 
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
+export type NamedKind = (typeof NAMED_KINDS)[number];
 export type DocumentVersion = z.infer<typeof versionSchema>;
 export type DocumentVersionHead = z.infer<typeof versionHeadSchema>;
 export type NewVersion = z.infer<typeof newVersionSchema>;

@@ -11,5 +11,7 @@ export {
   type DocumentKind,
   type DocumentVersion,
   type DocumentVersionHead,
+  type NamedKind,
   type NewVersion,
 } from './document-schemas.ts';
+export { fileDocument, type FileDocument } from './file-document.ts';

@@ -1,4 +1,6 @@
 export { changedText, type ValuePath } from './changed-text.ts';
+export { fileBeside } from './file-beside.ts';
+export { fileKind, type FileKind } from './file-kind.ts';
 export { readBrief, type BriefRead } from './read-brief.ts';
 export type { FileToRead } from './read-document.ts';
 export { readFiller } from './read-filler.ts';

@@ -31,7 +31,7 @@ export interface ChoiceField extends FieldBase {
   readonly kind: 'choice';
   readonly choices: readonly string[];
 }
-interface FlagField extends FieldBase {
+export interface FlagField extends FieldBase {
   readonly kind: 'flag';
 }
 interface GroupField extends FieldBase {

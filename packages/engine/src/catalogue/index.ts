@@ -4,7 +4,7 @@ export { checkValues } from './check-values.ts';
 export { computeEntry, type Computed } from './compute-entry.ts';
 export { DOMAIN_ERROR_CODES, DomainError, type DomainErrorCode, type Facts } from './domain-error.ts';
 export { defineEntry, type Entry, type Source } from './entry.ts';
-export type { Field, NumberField, ValuesOf } from './field.ts';
+export type { Field, FlagField, NumberField, ValuesOf } from './field.ts';
 export type { FileFault, InputFault } from './input-fault.ts';
 export { judgeCase } from './judge-case.ts';
 export { nearestName } from './nearest-name.ts';

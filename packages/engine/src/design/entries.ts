@@ -1,6 +1,8 @@
 import { defineEntry, type Entry } from '#catalogue';
 import { afterSetUp } from './after-set-up.ts';
+import { forecastEntries } from './forecast-entries.ts';
 import { limitCard } from './limit-card.ts';
+import { outlookEntries } from './outlook-entries.ts';
 
 /** Catalogue entries of what a design is ranked by and of the limit card. */
 export const entries: readonly Entry[] = [
@@ -43,7 +45,7 @@ export const entries: readonly Entry[] = [
     id: 'design.after-set-up',
     title: 'Shares outside the in-process limits after set-up',
     equation:
-      'b\\sim N\\!\\left(0,\\tfrac{t^2+v_n}{k}\\right),\\quad v_n=\\tfrac{\\varphi u^2}{\\lceil n/B\\rceil}+\\tfrac{(1-\\varphi)u^2}{n},\\quad \\sigma^2_{mean}=v_n+t^2+\\operatorname{var} b,\\quad \\sigma^2_{capsule}=u^2+t^2+\\operatorname{var} b',
+      'P_m = \\operatorname{mean}_{u,t}\\,2\\,\\Phi(-l_m/\\sigma_m),\\quad \\sigma_m = \\sqrt{v_n+t^2+b^2},\\quad P_c = \\operatorname{mean}_{u,t}\\,2\\,\\Phi(-l_c/\\sigma_c),\\quad \\sigma_c = \\sqrt{u^2+t^2+b^2},\\quad b = \\sqrt{\\frac{t^2+v_n}{k}},\\quad v_n = \\left(\\frac{\\varphi}{\\lceil n/B\\rceil}+\\frac{1-\\varphi}{n}\\right) u^2',
     inputs: [
       { key: 'unit_pct', title: 'spread between capsules', kind: 'number', unit: '%', above: 0, max: 100 },
       { key: 'unitSd_pct', title: 'how unsure that spread is, one sd', kind: 'number', unit: '%', min: 0, max: 100 },
@@ -132,4 +134,6 @@ export const entries: readonly Entry[] = [
       };
     },
   }),
+  ...outlookEntries,
+  ...forecastEntries,
 ];

@@ -1,5 +1,6 @@
 import type { Range_mm } from '#fillers';
 import type { DosingContext, DosingMethod, FindingCode, Gains, MeanInterval, Prediction, Settings } from '#dosing';
+import { firstWeights, type FirstWeights } from './first-weights.ts';
 
 /** What to turn when the mean of the first weights is inside the forecast but outside the mean limit. */
 export interface Correction {
@@ -16,11 +17,7 @@ export interface Correction {
 }
 
 /** The first weights as a decision. */
-export interface ExpectedWeights {
-  /** Mean of the first weights in 98 of 100 starts, net, rounded outward. */
-  readonly low_mg: number;
-  readonly high_mg: number;
-  readonly roundedTo_mg: number;
+export interface ExpectedWeights extends FirstWeights {
   /** Mean limits: inside them leave the machine alone. */
   readonly meanLow_mg: number;
   readonly meanHigh_mg: number;
@@ -40,9 +37,8 @@ export interface ExpectedInput {
   readonly meanAction_pct: number;
 }
 
-const ROUNDING = { usual_mg: 5, small_mg: 2, smallBelow_mg: 100 } as const;
-/** The example on the sheet: this share of the target off. */
-const EXAMPLE_SHARE = 0.05;
+/** The example on the sheet: this share of the target off, in steps that are easily said. */
+const EXAMPLE = { share: 0.05, step_mg: 5 } as const;
 
 /**
  * The first weights as a decision: where the mean may lie, when to turn, what and how far.
@@ -55,13 +51,10 @@ const EXAMPLE_SHARE = 0.05;
  */
 export function expectedWeights(input: ExpectedInput): ExpectedWeights {
   const { interval, target_mg, meanAction_pct } = input;
-  const roundedTo_mg = target_mg < ROUNDING.smallBelow_mg ? ROUNDING.small_mg : ROUNDING.usual_mg;
   const half_mg = (target_mg * meanAction_pct) / 100;
   const [under, over] = [correction(input, 1), correction(input, -1)];
   return {
-    low_mg: Math.floor(interval.low98_mg / roundedTo_mg) * roundedTo_mg,
-    high_mg: Math.ceil(interval.high98_mg / roundedTo_mg) * roundedTo_mg,
-    roundedTo_mg,
+    ...firstWeights({ low98_mg: interval.low98_mg, high98_mg: interval.high98_mg, target_mg }),
     meanLow_mg: target_mg - half_mg,
     meanHigh_mg: target_mg + half_mg,
     ...(under ? { under } : {}),
@@ -85,7 +78,7 @@ function correction(input: ExpectedInput, direction: 1 | -1): Correction | undef
   });
   const best = choices.sort((a, b) => b.left_mm - a.left_mm)[0];
   if (!best) return undefined;
-  const example_mg = Math.ceil((EXAMPLE_SHARE * input.target_mg) / ROUNDING.usual_mg) * ROUNDING.usual_mg;
+  const example_mg = Math.ceil((EXAMPLE.share * input.target_mg) / EXAMPLE.step_mg) * EXAMPLE.step_mg;
   const exampleStepCount = Math.ceil(example_mg / best.gain.median_mg_per_step);
   const moved_mm = best.at_mm + direction * exampleStepCount * best.adjuster.step_mm;
   return {

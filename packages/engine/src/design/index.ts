@@ -11,6 +11,7 @@ export type {
 } from './candidate.ts';
 export { DOCUMENT_RULES, type DocumentNotice, type DocumentRule } from './document-rules.ts';
 export type { Correction, ExpectedWeights } from './expected-weights.ts';
+export { narrowedWidth_mg } from './narrowed-width.ts';
 export type { LimitCard, LimitPair } from './limit-card.ts';
 export type { ContentOutlook, RouteOutlook, TestOutlook } from './route-outlook.ts';
 export { entries } from './entries.ts';

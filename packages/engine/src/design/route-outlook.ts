@@ -1,11 +1,10 @@
-import {
-  acceptanceValueQuantiles,
-  probabilityOfPassingDosageUnits,
-  probabilityOfPassingUniformityOfMass,
-} from '@fillwright/stats/decisions';
 import type { SubstanceAtTarget, TargetFill } from '#brief';
+import { acceptanceOutlook, type AcceptanceOutlook } from './acceptance-outlook.ts';
 import type { Brief, RouteTest } from './brief.ts';
-import { weighedSpreads, type UncertainSpread } from './weighed-spreads.ts';
+import { dosageUnitsOutlook_frac } from './dosage-units-outlook.ts';
+import { massOutlook_frac } from './mass-outlook.ts';
+import { unitSdOfLot_pct, type LotOfUnits } from './unit-sd-of-lot.ts';
+import type { UncertainSpread } from './weighed-spreads.ts';
 
 /** What the dossier's test would say of a lot made after set-up. */
 export interface TestOutlook {
@@ -15,7 +14,7 @@ export interface TestOutlook {
   readonly substance?: string;
   /** Probability of passing, averaged over what is not known; left out where no model is found. */
   readonly pass_frac?: number;
-  readonly acceptanceValue?: { readonly median_pct: number; readonly p95_pct: number };
+  readonly acceptanceValue?: AcceptanceOutlook;
   /** No load of the blend is known: a mean of 100 % was taken. */
   readonly isContentAssumed?: true;
   readonly verdict: 'computed' | 'cannot-tell';
@@ -29,7 +28,9 @@ export interface ContentOutlook {
   readonly unit_pct: number;
   /** What moves the whole lot: assay, set-up, differences between times; one sd. */
   readonly bias_pct: number;
-  readonly acceptanceValue: { readonly median_pct: number; readonly p95_pct: number };
+  /** Of the spread between units what the concentration of the blend gives. */
+  readonly blend_pct: number;
+  readonly acceptanceValue: AcceptanceOutlook;
   /** No load of the blend is known: a mean of 100 % was taken. */
   readonly isContentAssumed?: true;
 }
@@ -81,7 +82,7 @@ export function routeOutlook(input: OutlookInput): RouteOutlook {
 function outlooksOf(route: RouteTest, input: OutlookInput): readonly TestOutlook[] {
   switch (route.test) {
     case 'uniformity-of-mass':
-      return [{ ...route, verdict: 'computed', pass_frac: passesMass(input) }];
+      return [{ ...route, verdict: 'computed', pass_frac: massOutlook_frac(input.target.fill_mg, input.unit) }];
     case 'uniformity-of-content':
       return [{ ...route, verdict: 'cannot-tell' }];
     case 'dosage-units-by-content':
@@ -91,80 +92,53 @@ function outlooksOf(route: RouteTest, input: OutlookInput): readonly TestOutlook
         const lot = lotOf(input, substance);
         return {
           ...{ ...route, substance: substance.name, verdict: 'computed', ...assumedContent(substance) },
-          ...{ acceptanceValue: acceptanceValues(lot, input.unit), pass_frac: passesDosageUnits(lot, input.unit) },
+          ...{
+            acceptanceValue: acceptanceOutlook(lot, input.unit),
+            pass_frac: dosageUnitsOutlook_frac(lot, input.unit),
+          },
         };
       });
     }
   }
 }
 
-function passesMass({ target, unit }: OutlookInput): number {
-  return weighedSpreads(unit).reduce(
-    (sum, { value_pct, weight }) =>
-      sum + weight * probabilityOfPassingUniformityOfMass({ mean: target.fill_mg, relativeSd_pct: value_pct }),
-    0,
-  );
-}
-
-/** Contents of a lot's units, % of the claim. */
-interface LotOfUnits {
-  readonly mean_pct: number;
-  /** What moves the whole lot, one sd. */
-  readonly bias_pct: number;
-  /** Spread between units, from the spread of the fill. */
-  readonly unitSd_pct: (fill_pct: number) => number;
-}
-
 function lotByContent(input: OutlookInput, substance: SubstanceAtTarget): LotOfUnits {
   const [part] = input.brief.parts;
-  const blend_pct = part.blendRsd_pct?.mean ?? GUESSED_BLEND_pct;
   const assay_pct = part.assayError_pct ?? GUESSED_ASSAY_pct;
   const squares = [assay_pct, input.setUp_pct, input.betweenTimes_pct].map((sd_pct) => sd_pct * sd_pct);
   return {
     mean_pct: substance.content_pct ?? CONTENT_WHEN_UNKNOWN_pct,
     bias_pct: Math.sqrt(squares.reduce((sum, square) => sum + square, 0)),
-    unitSd_pct: (fill_pct) => Math.sqrt(fill_pct * fill_pct + blend_pct * blend_pct),
+    judged: 'by-content',
+    blend_pct: part.blendRsd_pct?.mean ?? GUESSED_BLEND_pct,
   };
 }
 
-/** By mass variation x_i = w_i A / mean(w): the fill gives the spread, the assay the mean. */
+/** The fill gives the spread, the assay the mean. */
 function lotByMass(input: OutlookInput, substance: SubstanceAtTarget): LotOfUnits {
-  const mean_pct = substance.content_pct ?? CONTENT_WHEN_UNKNOWN_pct;
   return {
-    mean_pct,
+    mean_pct: substance.content_pct ?? CONTENT_WHEN_UNKNOWN_pct,
     bias_pct: input.brief.parts[0].assayError_pct ?? GUESSED_ASSAY_pct,
-    unitSd_pct: (fill_pct) => (fill_pct * mean_pct) / 100,
+    judged: 'by-mass-variation',
+    blend_pct: 0,
   };
 }
 
 function contentOutlook(input: OutlookInput, substance: SubstanceAtTarget): ContentOutlook {
   const lot = lotByContent(input, substance);
-  const { mean_pct, bias_pct } = lot;
+  const { mean_pct, bias_pct, blend_pct } = lot;
   return {
-    ...{ substance: substance.name, mean_pct, unit_pct: lot.unitSd_pct(input.unit.mean_pct), bias_pct },
-    ...{ acceptanceValue: acceptanceValues(lot, input.unit), ...assumedContent(substance) },
+    ...{
+      substance: substance.name,
+      mean_pct,
+      unit_pct: unitSdOfLot_pct(lot, input.unit.mean_pct),
+      bias_pct,
+      blend_pct,
+    },
+    ...{ acceptanceValue: acceptanceOutlook(lot, input.unit), ...assumedContent(substance) },
   };
 }
 
 function assumedContent(substance: SubstanceAtTarget): { isContentAssumed?: true } {
   return substance.content_pct === undefined ? { isContentAssumed: true } : {};
-}
-
-/** At the mean spread: quantiles over the lot's bias and its 10 units. */
-function acceptanceValues(lot: LotOfUnits, unit: UncertainSpread): ContentOutlook['acceptanceValue'] {
-  const { mean_pct, bias_pct } = lot;
-  const sd = lot.unitSd_pct(unit.mean_pct);
-  const [median_pct = NaN, p95_pct = NaN] = acceptanceValueQuantiles({
-    ...{ mean: mean_pct, sd, biasSd: bias_pct, probabilities: [0.5, 0.95] },
-  });
-  return { median_pct, p95_pct };
-}
-
-/** Probability of passing, averaged over the lot's bias and over how unsure the spread is. */
-function passesDosageUnits(lot: LotOfUnits, unit: UncertainSpread): number {
-  const { mean_pct, bias_pct } = lot;
-  return weighedSpreads(unit).reduce((sum, { value_pct, weight }) => {
-    const batch = { mean: mean_pct, sd: lot.unitSd_pct(value_pct), biasSd: bias_pct };
-    return sum + weight * probabilityOfPassingDosageUnits(batch);
-  }, 0);
 }

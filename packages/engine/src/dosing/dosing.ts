@@ -1,4 +1,3 @@
-import type { Entry } from '#catalogue';
 import type { Filler, Range_mm } from '#fillers';
 import type { Powder } from '#materials';
 import type { Quantity } from '#quantity';
@@ -147,8 +146,6 @@ export type Solution =
 /** A way of dosing. Screens, commands and the search know only this, never a method by name. */
 export interface DosingMethod {
   readonly id: string;
-  /** Catalogue entries of the equations that only this method has. */
-  readonly entries: readonly Entry[];
   accepts: (context: DosingContext) => Suitability;
   adjusters: (context: DosingContext, settings: Settings) => readonly Adjuster[];
   parameters: (context: DosingContext, settings: Settings) => readonly Parameter[];

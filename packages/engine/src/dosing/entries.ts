@@ -1,5 +1,6 @@
 import type { Entry } from '#catalogue';
-import { DOSING_METHODS } from './dosing-methods.ts';
+import { DOSING_METHOD_ENTRIES } from './dosing-method-entries.ts';
+import { spreadEntries } from './spread-entries.ts';
 
 /** Catalogue entries of all ways of dosing. */
-export const entries: readonly Entry[] = DOSING_METHODS.flatMap((method) => method.entries);
+export const entries: readonly Entry[] = [...spreadEntries, ...Object.values(DOSING_METHOD_ENTRIES).flat()];

@@ -1,16 +1,12 @@
 import type { Adjuster, DosingContext, DosingMethod, ParameterValues, PartSwap, Settings } from './dosing.ts';
 import type { MeanInterval } from './interval-of-mean.ts';
 import { valuesAtMeans } from './parameter-values.ts';
-import { sampleQuantile } from './sample-quantile.ts';
+import { stepGain, type StepGain } from './step-gain.ts';
 
 /** What one turn of an adjuster does to the mass. */
-export interface SettingGain {
+export interface SettingGain extends StepGain {
   readonly key: string;
   readonly step_mm: number;
-  /** Central difference over one step of the machine, per step: median and central 90 % over what is not known. */
-  readonly median_mg_per_step: number;
-  readonly low90_mg_per_step: number;
-  readonly high90_mg_per_step: number;
   /** Share of the draws in which a part works in another regime than at the means. */
   readonly otherRegime_frac: number;
 }
@@ -67,28 +63,12 @@ function settingGain(
   { method, context, settings, draws, interval }: GainInput,
   { key, step_mm, machineRange }: Extract<Adjuster, { kind: 'setting' }>,
 ): SettingGain {
-  const at_mm = settings.values[key] ?? NaN;
-  const [low_mm, high_mm] = [
-    Math.max(machineRange.min_mm, at_mm - step_mm),
-    Math.min(machineRange.max_mm, at_mm + step_mm),
-  ];
-  const moved = (depth_mm: number) =>
-    method.evaluator(context, { ...settings, values: { ...settings.values, [key]: depth_mm } });
-  const [low, high] = [moved(low_mm), moved(high_mm)];
-  const steps = (high_mm - low_mm) / step_mm;
-  const perStep_mg = new Float64Array(draws.length);
-  draws.forEach((values, i) => {
-    perStep_mg[i] = (high(values).mass_mg - low(values).mass_mg) / steps;
+  const gain = stepGain({
+    evaluatorAt: (depth_mm) =>
+      method.evaluator(context, { ...settings, values: { ...settings.values, [key]: depth_mm } }),
+    ...{ at_mm: settings.values[key] ?? NaN, step_mm, range: machineRange, draws },
   });
-  perStep_mg.sort();
-  return {
-    key,
-    step_mm,
-    median_mg_per_step: sampleQuantile(perStep_mg, 0.5),
-    low90_mg_per_step: sampleQuantile(perStep_mg, 0.05),
-    high90_mg_per_step: sampleQuantile(perStep_mg, 0.95),
-    otherRegime_frac: interval.otherRegime_frac,
-  };
+  return { key, step_mm, ...gain, otherRegime_frac: interval.otherRegime_frac };
 }
 
 function partGains(

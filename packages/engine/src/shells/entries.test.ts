@@ -37,6 +37,13 @@ const SAMPLES = [
     },
     outputs: { dead_mm: 1, proud_mm: 1, longestSlug_mm: 19.9 },
   },
+  { id: 'shells.slug-margin', inputs: { longestSlug_mm: 17.5, released_mm: 16.25 }, outputs: { free_mm: 1.25 } },
+  {
+    // 2.25 + 16.25 - (18.5 - 0.125)
+    id: 'shells.slug-above-rim',
+    inputs: { dead_mm: 2.25, released_mm: 16.25, bodyLength_mm: 18.5, bodyWall_mm: 0.125 },
+    outputs: { aboveRim_mm: 0.125 },
+  },
   { id: 'shells.water-limits', inputs: { material: 'gelatin' }, outputs: { lower_pct: 13, upper_pct: 16 } },
   {
     id: 'shells.water-transferred',

@@ -129,4 +129,36 @@ export const geometryEntries: readonly Entry[] = [
     restsOn: 'geometry; the inside of real ends is thicker than the wall',
     compute: (input) => slugBetweenDomes(input),
   }),
+  defineEntry({
+    id: 'shells.slug-margin',
+    title: 'What a slug leaves free in a locked shell',
+    equation: 's = L_{max} - L',
+    inputs: [
+      { key: 'longestSlug_mm', title: 'longest slug that stays whole', kind: 'number', unit: 'mm', min: -60, max: 60 },
+      { key: 'released_mm', title: 'length of the slug once released', kind: 'number', unit: 'mm', above: 0, max: 60 },
+    ],
+    outputs: [{ key: 'free_mm', title: 'free, from the edge of the slug to the dome', kind: 'number', unit: 'mm' }],
+    sources: [GEOMETRY],
+    validity: 'Below 0 the cap presses on the slug: it crumbles or does not fit.',
+    restsOn: 'the figures of the shell and the springback of the slug',
+    compute: ({ longestSlug_mm, released_mm }) => ({ free_mm: longestSlug_mm - released_mm }),
+  }),
+  defineEntry({
+    id: 'shells.slug-above-rim',
+    title: 'How far a slug stands above the rim of the body',
+    equation: 's = dead + L - (L_b-t)',
+    inputs: [
+      { key: 'dead_mm', title: 'empty height under the slug', kind: 'number', unit: 'mm', min: 0, max: 60 },
+      { key: 'released_mm', title: 'length of the slug once released', kind: 'number', unit: 'mm', above: 0, max: 60 },
+      BODY_LENGTH,
+      { key: 'bodyWall_mm', title: 'wall of the body, single, t', kind: 'number', unit: 'mm', above: 0, max: 1 },
+    ],
+    outputs: [{ key: 'aboveRim_mm', title: 'above the rim, below 0 inside', kind: 'number', unit: 'mm' }],
+    sources: [GEOMETRY],
+    validity: 'The slug stands on the dome of the body, upright. What stands above the rim the cap pushes home.',
+    restsOn: 'geometry; the springback of the slug',
+    compute: ({ dead_mm, released_mm, bodyLength_mm, bodyWall_mm }) => ({
+      aboveRim_mm: dead_mm + released_mm - (bodyLength_mm - bodyWall_mm),
+    }),
+  }),
 ];

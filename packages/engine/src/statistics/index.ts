@@ -1,1 +1,2 @@
 export { entries } from './entries.ts';
+export { fromStats } from './from-stats.ts';

@@ -163,7 +163,7 @@ export const BRIEF_FIELD_WORDS = {
   },
   filler: {
     label: 'Filler',
-    help: 'The invented demo filler, or the relative path of your own *.filler.yaml beside the brief.',
+    help: 'One that was opened here, an invented example, or another file by its path.',
   },
   validated: {
     label: 'Validated ranges',

@@ -24,7 +24,8 @@ export const FILL_WORDS = {
     `${of.reading} on the scale, ${of.depth} mm deep, validated ${of.low} to ${of.high}, ${of.gain}, ${of.what}`,
   gainText: (gain: string): string => (gain === '' ? 'gain not known yet' : `${gain} milligrams per step`),
   flush: 'flush',
-  perStep: 'mg/step',
+  /** May break after the stroke. */
+  perStep: 'mg/\u200Bstep',
   about0: 'about 0',
   higher: (station: number): string => `pin ${station} one step higher`,
   deeper: (station: number): string => `pin ${station} one step deeper`,
@@ -67,8 +68,8 @@ export const FILL_WORDS = {
 
   /** Capsule. */
   free: (value: string): string => `${value} free`,
-  freeAbout: 'from the slug’s edge to the dome;',
-  freeAxis: (value: string): string => `the axis has ${value}`,
+  freeAbout: 'from the slug’s edge to the dome',
+  freeAxis: (value: string): string => `on the axis ${value}`,
   tooLong: (value: string): string => `${value} too long`,
   tooLongAbout: 'it goes in only by crumbling',
   doesNotFit: 'even crumbled it is more than the body holds',
@@ -110,8 +111,7 @@ export const FILL_WORDS = {
   /** Forecast. */
   forecast: (of: { n: number; low: string; high: string }): string =>
     `First ${of.n} should weigh ${of.low}\u2060–\u2060${of.high}\u202Fmg`,
-  forecastAbout:
-    'net, their mean, in 98 of 100 such starts. One dot, one capsule; dashes: how far off the heap may be.',
+  forecastAbout: 'net, their mean, in 98 of 100 such starts.',
   forecastGross: (of: { low: string; high: string }): string => `Gross ${of.low}\u2060–\u2060${of.high}\u202Fmg.`,
   forecastPending: 'being computed for the new setting; the figures are those of the old one',
   forecastText: (of: { mean: string; low: string; high: string; limits: string }): string =>
@@ -138,7 +138,8 @@ export const FILL_WORDS = {
     noAdjuster: 'no pin stands on its stop: disc and springs rule the weight',
   },
   zoneTable: 'What to do with the mean of the first weights',
-  readHere: 'Read the mean of the first weights here. At stop the model is wrong: measure the feed density.',
+  readHere:
+    'One dot, one capsule; dashes: how far off the heap may be. Read the mean of the first weights here. At stop the model is wrong: measure the feed density.',
   over: (value: string): string => `over ${value}`,
   under: (value: string): string => `under ${value}`,
   correction: (of: { side: 'deeper' | 'higher'; adjuster: string; steps: number }): string =>
@@ -151,7 +152,7 @@ export const FILL_WORDS = {
     `${COUNTS[of.count] ?? String(of.count)} ${of.count === 1 ? 'way' : 'ways'} to ${of.target}`,
   candidateColumns: {
     rank: '',
-    parts: 'set-up',
+    settings: 'pins',
     means: 'means out',
     capsules: 'single out',
     spread: 'spread',
@@ -161,11 +162,13 @@ export const FILL_WORDS = {
   },
   columnsAbout: (of: { mean: string; single: string }): string =>
     `out: share after set-up beyond ±${of.mean} % (means), ±${of.single} % (single).`,
-  pins: 'pins',
   candidateLabel: (of: { rank: number; size: string; parts: string; pins: string }): string =>
-    `set-up ${of.rank}: size ${of.size}, ${of.parts}, pins ${of.pins}`,
+    // What is seen comes first and in one piece, for whoever speaks it.
+    `${of.rank} ${of.pins}: set-up with pins at these readings, size ${of.size}, ${of.parts}`,
   decided: (of: { rank: number; why: string }): string => `before ${of.rank}: ${of.why}`,
   compare: 'compare',
+  compareLabel: (rank: number, isCompared: boolean): string =>
+    `${isCompared ? 'end comparison' : 'compare'} with set-up ${rank}`,
   comparing: (rank: number): string => `compared with ${rank}: thin lines and second figures`,
   stopComparing: 'end comparison',
   asSet: 'as set',
@@ -181,9 +184,10 @@ export const FILL_WORDS = {
   settingSheet: 'setting sheet and limit card',
   save: 'Save this design',
   saved: 'Saved as a version of its own; nothing goes to a machine.',
-  savedOffline: 'The server does not answer: the design is kept in this browser and saved when it does.',
-  savedConflict: 'Somebody saved a newer version. Choose between the two on the brief’s page; nothing was overwritten.',
-  savedRefused: 'Not saved: the brief has faults. Correct them on the brief’s page first.',
+  savedOffline:
+    'Not saved: the server does not answer. The design is kept in this browser; save it again when it does.',
+  savedConflict: 'Not saved: somebody kept a newer version. Choose between the two above; nothing was overwritten.',
+  savedRefused: (why: string): string => `Not saved. ${why}`,
   reasonTitle: 'Why does this design replace the saved one?',
   reasonHelp: 'A saved design stays as it is; this one becomes the next version, with your reason.',
   reasonLabel: 'reason',
@@ -208,6 +212,7 @@ export const FILL_WORDS = {
   faulty: (count: number): string =>
     `The brief has ${count} fault${count === 1 ? '' : 's'}, so nothing can be computed from it.`,
   faultyOld: 'The drawing shows the last brief that was in order.',
+  faultLine: (line: number): string => `(line ${line})`,
   toBrief: 'To the brief',
   empty: 'No product is open.',
   toStart: 'To all products',

@@ -1,7 +1,8 @@
 import { plainNumber } from '#numbers';
 import { HALVED_BY_WORDS } from './design.ts';
 
-const CAUSES: Readonly<Record<string, string>> = {
+/** Causes of the spread between capsules. */
+export const CAUSE_WORDS: Readonly<Record<string, string>> = {
   stroke: 'feed density, common to a stroke',
   'between-bore': 'between bores',
   'pin-length': 'pin length',
@@ -10,15 +11,13 @@ const CAUSES: Readonly<Record<string, string>> = {
   'bed-level': 'bed level',
 };
 
-const short = (value: number): string => plainNumber(value, { upToSignificantDigits: 3 });
-
 /** What stands after value and unit of a number that is open. */
 const TITLES = {
   mass: (station: number): string => `after station ${station}`,
   reached: (station: number): string => `is the depth pin ${station} reaches`,
   force: (station: number): string => `on pin ${station}`,
   pressure: (station: number): string => `under pin ${station}`,
-  gain: (station: number): string => `of depth of pin ${station}, on its stop`,
+  gain: (station: number): string => `deeper with pin ${station}`,
   scale: (station: number, reading_division: number): string =>
     `below the disc face: pin ${station} at ${plainNumber(reading_division, { decimals: 1 })} on its scale`,
   slugLength: 'long, once released',
@@ -27,6 +26,14 @@ const TITLES = {
   dead: 'empty under the slug',
   proud: 'that a slug may stand above the rim',
   longest: 'is the longest slug that stays whole',
+  free: 'free between slug and dome',
+  rim: 'of the slug above the rim of the body',
+  largest: (size: string): string => `is the heaviest slug that stays whole in size ${size}`,
+  part: ({ slot, number }: { slot: string; number: string }): string => `with ${slot} ${number}, at the same depths`,
+  first: ({ kind, end }: { kind: 'net' | 'gross'; end: 'low' | 'high' }): string =>
+    `${kind} is the ${end === 'low' ? 'least' : 'most'} that the mean of the first weights should be`,
+  halfWidth: 'either way is how far the forecast may be off, 9 times in 10',
+  narrowed: (how: string): string => `either way would be left: ${how}`,
   loose: (station: number): string => `of loose powder that pin ${station} leaves on the slug`,
   outsideMeans: 'of sample means outside, after set-up',
   outsideCapsules: 'of single capsules outside, after set-up',
@@ -36,9 +43,9 @@ const TITLES = {
   acceptance: (test: string): string => `is the acceptance value to expect, ${test}`,
   contentAcceptance: (substance: string): string => `is the acceptance value to expect by content of ${substance}`,
   limits: {
-    mean: (end: 'low' | 'high'): string => `net is the ${WORD_OF_END[end]} action limit of a sample mean`,
-    alert: (end: 'low' | 'high'): string => `net is the ${WORD_OF_END[end]} alert limit of a single capsule`,
-    action: (end: 'low' | 'high'): string => `net is the ${WORD_OF_END[end]} action limit of a single capsule`,
+    mean: ({ kind, end }: LimitSide): string => `${kind} is the ${WORD_OF_END[end]} action limit of a sample mean`,
+    alert: ({ kind, end }: LimitSide): string => `${kind} is the ${WORD_OF_END[end]} alert limit of a single capsule`,
+    action: ({ kind, end }: LimitSide): string => `${kind} is the ${WORD_OF_END[end]} action limit of a single capsule`,
   },
   tareError: 'is the standard error of the tare',
   shellBlur: 'either way is what a shell blurs one gross weight by',
@@ -51,6 +58,11 @@ const TITLES = {
   dose: 'in the capsule, net',
   mean: 'is the mean to expect before a trial',
 } as const;
+
+interface LimitSide {
+  readonly kind: 'net' | 'gross';
+  readonly end: 'low' | 'high';
+}
 
 const WORD_OF_END = { low: 'lower', high: 'upper' } as const;
 
@@ -67,24 +79,20 @@ const ORIGINS = {
   shellLot: (lot: string | undefined): string => (lot === undefined ? 'shells weighed' : `shells weighed, lot ${lot}`),
   dossier: 'the brief',
   lot: 'assay of the lot, in the brief',
+  draws: (count: number): string => `${count} of 100 draws of all that is not known`,
+  shares: 'shares of the width of the mean',
+  bias: 'assay, set-up and differences between times',
+  assay: 'what the assay may be off, in the brief or 1\u202F%, a guess',
 } as const;
 
 /** What to know where the page shows something else than an entry computes. */
 const REMARKS = {
-  averaged: (pass_frac: number): string =>
-    `The page shows ${short(pass_frac)}: this probability averaged over how unsure the spread is, and over what moves the whole lot. Here it stands at the mean spread alone.`,
-  gain: ({ median_mg_per_step, step_mm }: { median_mg_per_step: number; step_mm: number }): string =>
-    `The page shows ${plainNumber(median_mg_per_step, { decimals: 2 })} mg a step of ${short(step_mm)} mm: the median over what is not known. Here it stands at the means.`,
   tareGuess:
     'The mass of the shells is trade custom, a guess: weigh 50 shells of the lot, then this number has an entry.',
   given: (rule: string): string => `It is given, not computed: ${rule}.`,
   dose: 'It is the mass when the last station is left.',
   mean: 'It is the mass of the dose at the means of everything that is not known; its interval comes from 512 draws.',
-  spread: ({ components }: { components: readonly { cause: string; sd_pct: number }[] }): string =>
-    `Root of the sum of squares of its causes: ${components
-      .filter(({ sd_pct }) => sd_pct > 0)
-      .map(({ cause, sd_pct }) => `${CAUSES[cause] ?? cause} ${plainNumber(sd_pct, { decimals: 2 })} %`)
-      .join(', ')}.`,
+  gain: 'Without a subscript it is the median of 512 draws; with 0 it stands at the means, with every spring as drawn.',
 } as const;
 
 /** Words of the panel that opens a number in place. */
@@ -112,6 +120,9 @@ export const OPEN_NUMBER_WORDS = {
     origin: 'where it comes from',
     share: 'share of width',
   },
+  over: (text: string): string => `more than ${text}`,
+  ofRank: (rank: number): string => `Of set-up ${rank} in the table, not of the one that is drawn.`,
+  gone: 'This number is no longer on the page.',
   opens: 'opens',
   computedOpens: 'computed, opens',
   otherInputs: (count: number): string =>
@@ -128,6 +139,7 @@ export const OPEN_NUMBER_WORDS = {
   asThere: 'as there',
   entry: 'entry',
   wholeEquation: 'the whole equation',
+  equation: 'equation',
   holds: 'holds',
   rests: 'rests on',
   checked: 'checked',

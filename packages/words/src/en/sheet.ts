@@ -27,6 +27,10 @@ export const SHEET_WORDS = {
   kept: (of: { status: string; by: string }): string => `${of.status}, by ${of.by}, unsigned`,
   notKept: 'with changes that are not kept yet',
   notKnown: 'not confirmed by the server',
+  files: (files: readonly { file: string; version?: number }[]): string =>
+    files
+      .map(({ file, version }) => `${file} ${version === undefined ? 'of the examples' : `version ${version}`}`)
+      .join(', '),
   replaces: (version: number): string => `replaces ${version}`,
   sha: (short: string): string => `sha ${short}`,
   noSha: 'no sha',
@@ -74,7 +78,6 @@ export const SHEET_WORDS = {
   },
   perStep: (of: { step: string; mass: string }): string => `${of.step}: ${of.mass}`,
   noGain: 'none',
-  about0: 'about 0 mg',
   notValidated: 'outside: to be approved',
   deeperUp: 'A higher number is deeper, heavier.',
   deeperDown: 'A lower number is deeper, heavier.',

@@ -9,8 +9,8 @@ export const START_WORDS = {
   demo: 'Design the demo product',
   demoNote:
     'Alder 200, invented: 200 mg in a size 0 shell, filled by disc. Everything can be changed, nothing can be broken.',
-  open: 'Open a brief file',
-  openNote: 'A *.brief.yaml from your disk. Or drop it here.',
+  open: 'Open files',
+  openNote: 'A brief from your disk (*.brief.yaml), with the filler and the shells it names. Or drop them here.',
   empty: 'Begin an empty brief',
   emptyNote: 'A template whose comments say what is asked and how to measure it.',
   examples: 'More examples',

@@ -138,6 +138,20 @@ describe('POST a version', () => {
         ...{ status: 422, body: { type: '/problems/not-in-order' } },
       });
   });
+  test('golden: a filler and a shell have their own lists, versions and sentences', async () => {
+    const filler = readFileSync(new URL('../../../../../examples/two-shift.filler.yaml', import.meta.url), 'utf8');
+    const send = (kind: string, text: string): Promise<Answer> =>
+      ask(serving.app, {
+        ...{ method: 'POST', url: `/api/documents/${kind}/${id}/versions` },
+        payload: { ...DRAFT, status: 'saved', text },
+      });
+    expect(await send('filler', filler)).toMatchObject({ status: 201, body: { kind: 'filler', version: 1 } });
+    expect(await send('shell', filler)).toMatchObject({ status: 422, body: { type: '/problems/not-in-order' } });
+    expect(await send('fillers', filler)).toMatchObject({ status: 400 });
+    expect((await get(`documents/filler/${id}`)).body).toMatchObject({ text: filler });
+    expect((await get('documents/filler')).body).toMatchObject([{ id }]);
+    expect((await get('documents/shell')).body).toEqual([]);
+  });
   test('refuses: to delete or to change what was kept', async () => {
     await post(DRAFT);
     const refused = { status: 404, type: PROBLEM, body: { type: '/problems/unknown-address' } };

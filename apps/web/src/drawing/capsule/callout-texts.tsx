@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { atMm, rounded as r } from '../at-mm.ts';
 import { SourceMark } from '../../fields/index.ts';
 import { AttentionMark } from '../attention-mark.tsx';
@@ -43,19 +43,43 @@ export function CalloutTexts({
   readonly items: readonly Callout[];
   readonly room: CalloutRoom;
 }): ReactNode {
-  return items.map((item, i) => (
-    <div key={i} className="callout" style={atMm({ x_mm: room.left_mm, y_mm: room.at_mm[i] ?? 0 })}>
-      <Title {...item} />
-      {item.about.map((line, k) => (
-        <div key={line} className="quiet">
-          {item.mark && k === item.about.length - 1 ? <SourceMark kind={item.mark} isBare /> : null} {line}
-        </div>
-      ))}
-    </div>
+  return items.map(({ number, title, about, mark, isAttention, isSmall = false }, i) => (
+    <CalloutText
+      key={i}
+      x_mm={room.left_mm}
+      y_mm={room.at_mm[i] ?? 0}
+      {...{ number, title, mark, isAttention, isSmall }}
+      lines={about.join('\n')}
+    />
   ));
 }
 
-function Title({ number, title, isAttention, isSmall = false }: Callout): ReactNode {
+type CalloutTextProps = Pick<Callout, 'title' | 'isAttention'> & {
+  readonly x_mm: number;
+  readonly y_mm: number;
+  readonly number: Callout['number'];
+  readonly mark: Callout['mark'];
+  readonly isSmall: boolean;
+  /** Lines of the text in one string: what does not change is not rendered again. */
+  readonly lines: string;
+};
+
+const CalloutText = memo(function CalloutText({ x_mm, y_mm, lines, mark, ...title }: CalloutTextProps): ReactNode {
+  const about = lines.split('\n');
+  return (
+    <div className="callout" style={atMm({ x_mm, y_mm })}>
+      <Title {...title} />
+      {about.map((line, k) => (
+        <div key={line} className="quiet">
+          {mark && k === about.length - 1 ? <SourceMark kind={mark} isBare /> : null} {line}
+        </div>
+      ))}
+    </div>
+  );
+});
+
+function Title(props: Pick<CalloutTextProps, 'number' | 'title' | 'isAttention' | 'isSmall'>): ReactNode {
+  const { number, title, isAttention, isSmall } = props;
   const names = ['callout-title', ...(isAttention ? ['attention'] : []), ...(isSmall ? ['callout-small'] : [])];
   return (
     <div className={names.join(' ')}>

@@ -50,12 +50,12 @@ function freeCallout(layout: CapsuleLayout, { fit }: Prediction): Callout {
   const point = { x_mm: slugRadius_mm - 0.15, y_mm: -(slugTop_mm + domeAtEdge_mm) / 2 };
   if (free_mm >= 0)
     return {
-      ...{ number: 'slug-longest', point, isAttention: false },
+      ...{ number: 'slug-free', point, isAttention: false },
       title: FILL_WORDS.free(inMillimetres(free_mm)),
       about: [FILL_WORDS.freeAbout, FILL_WORDS.freeAxis(inMillimetres(freeOnAxis_mm))],
     };
   return {
-    ...{ number: 'slug-longest', point, isAttention: true },
+    ...{ number: 'slug-free', point, isAttention: true },
     title: FILL_WORDS.tooLong(inMillimetres(-free_mm)),
     about: [fit === 'does-not-fit' ? FILL_WORDS.doesNotFit : FILL_WORDS.tooLongAbout],
   };
@@ -65,7 +65,7 @@ function rimCallout({ aboveRim_mm, slugRadius_mm, slugTop_mm }: CapsuleLayout): 
   const isAbove = aboveRim_mm > 0;
   const value = inMillimetres(Math.abs(aboveRim_mm));
   return {
-    ...{ number: 'slug-proud', point: { x_mm: slugRadius_mm - 0.05, y_mm: -slugTop_mm }, isAttention: false },
+    ...{ number: 'slug-rim', point: { x_mm: slugRadius_mm - 0.05, y_mm: -slugTop_mm }, isAttention: false },
     title: isAbove ? FILL_WORDS.above(value) : FILL_WORDS.below(value),
     about: [isAbove ? FILL_WORDS.aboveAbout : FILL_WORDS.belowAbout],
   };

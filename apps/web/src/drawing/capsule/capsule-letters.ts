@@ -15,17 +15,23 @@ const PLACES: Readonly<Record<string, (layout: CapsuleLayout, axis_mm: number, l
       from_mm: axis_mm - slugRadius_mm,
       to_mm: base === 'r' ? axis_mm : axis_mm + slugRadius_mm,
     }),
-  'dead-space': ({ dead_mm }, axis_mm) => uprightLetter({ x_mm: axis_mm + 0.4, from_mm: 0, to_mm: dead_mm }),
+  'dead-space': ({ dead_mm }, axis_mm) =>
+    uprightLetter({ x_mm: axis_mm + 0.4, from_mm: 0, to_mm: dead_mm, isBefore: true }),
   proud: ({ slugRadius_mm, domeAtEdge_mm, ...layout }, axis_mm) =>
-    uprightLetter({ x_mm: axis_mm + slugRadius_mm - 1.2, from_mm: rim_mm(layout), to_mm: -domeAtEdge_mm }),
+    uprightLetter({
+      x_mm: axis_mm + slugRadius_mm - 1.2,
+      from_mm: rim_mm(layout),
+      to_mm: -domeAtEdge_mm,
+      isBefore: true,
+    }),
   'body-radius': ({ shell, tipBelow_mm }, axis_mm) =>
     levelLetter({ y_mm: tipBelow_mm - shell.bodyOuter_mm, from_mm: axis_mm, to_mm: axis_mm + shell.bodyInner_mm }),
-  'cap-radius': ({ shell, tipBelow_mm }, axis_mm) =>
-    levelLetter({
-      y_mm: tipBelow_mm - shell.closed_mm + shell.capOuter_mm,
-      from_mm: axis_mm,
-      to_mm: axis_mm + shell.capInner_mm,
-    }),
+  // To the left, where no other letter stands.
+  'cap-radius': ({ shell, tipBelow_mm }, axis_mm) => {
+    const from_mm = axis_mm - shell.capInner_mm;
+    const level = levelLetter({ y_mm: tipBelow_mm - shell.closed_mm + shell.capOuter_mm, from_mm, to_mm: axis_mm });
+    return { ...level, at: { ...level.at, x_mm: from_mm + 0.6 } };
+  },
   'cap-headroom': ({ shell, tipBelow_mm, ...layout }, axis_mm) =>
     uprightLetter({
       x_mm: axis_mm - 0.9,
@@ -37,7 +43,8 @@ const PLACES: Readonly<Record<string, (layout: CapsuleLayout, axis_mm: number, l
       x_mm: axis_mm + shell.capOuter_mm + 0.3,
       from_mm: tipBelow_mm,
       to_mm: rim_mm({ shell, tipBelow_mm, ...layout }),
-      share: 0.3,
+      // Between the texts beside the shell.
+      share: 0.4,
     }),
 };
 

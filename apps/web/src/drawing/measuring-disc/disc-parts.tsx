@@ -6,6 +6,7 @@ import { quantityForReading } from '@fillwright/words/numbers';
 import { inMm } from '../at-mm.ts';
 import { short, signed } from '../figures.ts';
 import type { DrawnSetUp } from '../method-drawing.ts';
+import { NumberButton } from '../number-button.tsx';
 import { discRows, ROW_mm } from './disc-rows.ts';
 import { springOf_N } from './preload-of.ts';
 import './measuring-disc.css';
@@ -92,22 +93,28 @@ function Stock({ setUp, slot, rows, title }: StockProps): ReactNode {
       <legend>{title}</legend>
       <div className="disc-rows">
         {rows.map((row) => (
-          <label key={row.number} className="disc-row" style={{ height: inMm(ROW_mm) }}>
-            <input
-              type="radio"
-              name={name}
-              value={row.number}
-              checked={row.number === candidate.settings.parts[slot]}
-              disabled={move === undefined}
-              aria-label={row.label}
-              onChange={() => move?.(swapped(row.number), 'settled')}
-            />
-            <span className="disc-row-size">{row.size}</span>
-            <span>{row.number}</span>
-            <span className="disc-row-change">
-              {row.change === '' ? (row.isMounted ? FILL_WORDS.isMounted : FILL_WORDS.isSet) : row.change}
-            </span>
-          </label>
+          <div key={row.number} className="disc-row" style={{ height: inMm(ROW_mm) }}>
+            <label className="disc-row-choice">
+              <input
+                type="radio"
+                name={name}
+                value={row.number}
+                checked={row.number === candidate.settings.parts[slot]}
+                disabled={move === undefined}
+                aria-label={row.label}
+                onChange={() => move?.(swapped(row.number), 'settled')}
+              />
+              <span className="disc-row-size">{row.size}</span>
+              <span>{row.number}</span>
+            </label>
+            {row.change === '' ? (
+              <span className="disc-row-change">{row.isMounted ? FILL_WORDS.isMounted : FILL_WORDS.isSet}</span>
+            ) : (
+              <NumberButton number={`part:${slot}:${row.number}`} className="disc-row-change">
+                {row.change}
+              </NumberButton>
+            )}
+          </div>
         ))}
       </div>
     </fieldset>

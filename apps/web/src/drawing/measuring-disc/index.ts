@@ -1,1 +1,2 @@
+export { largestSlugs } from './largest-slugs.ts';
 export { measuringDiscDrawing } from './measuring-disc-drawing.ts';

@@ -3,6 +3,7 @@ import { FILL_WORDS } from '@fillwright/words/en';
 import { AttentionMark } from '../attention-mark.tsx';
 import { fixed } from '../figures.ts';
 import type { DrawnSetUp } from '../method-drawing.ts';
+import { NumberButton } from '../number-button.tsx';
 import { largestSlugs } from './largest-slugs.ts';
 
 /** Margins of the axis beyond the lightest and the heaviest, as shares of its length. */
@@ -36,7 +37,9 @@ export function LargestSlugsAxis({ setUp }: { readonly setUp: DrawnSetUp }): Rea
             style={{ left: left(slug.mass_mg) }}
           >
             <span>{slug.size}</span>
-            <span className="quiet">{fixed(slug.mass_mg, 0)}</span>
+            <NumberButton number={`largest:${slug.size}`} className="quiet">
+              {fixed(slug.mass_mg, 0)}
+            </NumberButton>
           </span>
         ))}
         <span className="largest-here" style={{ left: left(mass_mg) }} />

@@ -14,7 +14,11 @@ export interface LargestSlug {
  * @param setUp - shells of the brief, discs in stock, density and springback
  * @returns shells for which there is a disc, lightest first
  */
-export function largestSlugs({ input, place, candidate }: DrawnSetUp): readonly LargestSlug[] {
+export function largestSlugs({
+  input,
+  place,
+  candidate,
+}: Pick<DrawnSetUp, 'input' | 'place' | 'candidate'>): readonly LargestSlug[] {
   const { filler, material } = place.context;
   const { density_g_per_mL, bore_mm: drawn_mm } = candidate.prediction;
   const springback = 1 + material.axialSpringback_pct.mean / 100;

@@ -43,6 +43,14 @@ export interface DiscSetUp {
   readonly levers: readonly Lever[];
 }
 
+interface Asked {
+  readonly settings: Settings;
+  readonly stations: readonly StationTrace[];
+}
+
+/** Section, levers and letters ask for the same set-up in one frame. */
+const FOUND = new WeakMap<Place, Asked & { readonly found: DiscSetUp | undefined }>();
+
 /**
  * The parts and pins of a set-up with a measuring disc.
  *
@@ -50,10 +58,15 @@ export interface DiscSetUp {
  * @param setUp - settings, and the stations as predicted
  * @returns disc, springs and one lever per pin; undefined when the disc is not in stock for this shell
  */
-export function discSetUp(
-  { context, method }: Place,
-  { settings, stations }: { readonly settings: Settings; readonly stations: readonly StationTrace[] },
-): DiscSetUp | undefined {
+export function discSetUp(place: Place, { settings, stations }: Asked): DiscSetUp | undefined {
+  const last = FOUND.get(place);
+  if (last?.settings === settings && last.stations === stations) return last.found;
+  const found = computed(place, { settings, stations });
+  FOUND.set(place, { settings, stations, found });
+  return found;
+}
+
+function computed({ context, method }: Place, { settings, stations }: Asked): DiscSetUp | undefined {
   const { filler, shell } = context;
   const disc = discsFor(filler, shell.size).find(({ number }) => number === settings.parts['disc']);
   if (!disc) return undefined;

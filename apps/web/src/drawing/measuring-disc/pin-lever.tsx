@@ -1,7 +1,6 @@
 import { memo, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { inMm } from '../at-mm.ts';
-import { AttentionMark } from '../attention-mark.tsx';
 import type { CarryOut, LeverAct } from './lever-move.ts';
 import { ReadingEntry } from './reading-entry.tsx';
 import { usePinDrag } from './use-pin-drag.ts';
@@ -102,11 +101,6 @@ function PinHead(props: PinLeverProps & { readonly children: ReactNode }): React
       className="disc-head"
       style={{ left: inMm(bore_mm), width: inMm(width_mm), top: inMm(-height_mm - GRIP.bed_mm) }}
     >
-      {isOutside ? (
-        <span className="disc-approve attention">
-          <AttentionMark /> {FILL_WORDS.toBeApproved}
-        </span>
-      ) : null}
       <span className="quiet">{was === undefined ? FILL_WORDS.pin(station) : FILL_WORDS.was(was)}</span>
       {children ?? (
         <span className={isOutside ? 'disc-reading disc-outside' : 'disc-reading'} aria-hidden="true">

@@ -23,7 +23,7 @@ const RANGE_BAR_mm = 0.78;
 /** Coils of a spring that gives way: from above the disc's face down to just above the pin's. */
 const SPRING_mm = { top: 1.2, foot: 0.25, swing: 0.7, turns: 4 };
 
-/** One station in half section: powder and pin left of the axis; scale and validated range right of it. */
+/** One station in half section: powder and pin left of the axis; scale and validated range right of it. A lever moves transforms only. */
 export const StationSection = memo(function StationSection(props: StationSectionProps): ReactNode {
   const { bore_mm, axis_mm, height_mm, set_mm, reached_mm, isYielding, shade } = props;
   const { validatedFrom_mm, validatedTo_mm, ticks, before_mm } = props;
@@ -34,20 +34,14 @@ export const StationSection = memo(function StationSection(props: StationSection
   const bar = r(axis_mm + RANGE_BAR_mm);
   return (
     <g>
+      <rect x={left} y={y(0)} width={width} height={r(height_mm)} className="disc-powder" style={{ fill: shade }} />
       <rect
         x={left}
-        y={y(reached_mm)}
+        y={-PIN_TOP_mm}
         width={width}
-        height={r(height_mm - reached_mm)}
-        className="disc-powder"
-        style={{ fill: shade }}
-      />
-      <rect
-        x={left}
-        y={r(-PIN_TOP_mm)}
-        width={width}
-        height={r(PIN_TOP_mm + reached_mm - height_mm)}
+        height={PIN_TOP_mm}
         className="disc-pin"
+        transform={`translate(0 ${y(reached_mm)})`}
       />
       <path className="drawing-edge" d={`M${left} ${-PIN_TOP_mm}V0`} />
       <path className="drawing-axis" d={`M${axis} ${r(-height_mm - 6)}V0.5`} />
@@ -60,12 +54,14 @@ export const StationSection = memo(function StationSection(props: StationSection
           <path className="disc-set" d={`M${left} ${y(set_mm)}H${axis}`} />
         </>
       ) : null}
-      <path className="disc-face" d={`M${left} ${y(reached_mm)}H${axis}`} />
-      <path className="disc-face" d={`M${r(axis_mm - POINTER_mm.long)} ${y(set_mm)}H${bar}`} />
-      <path
-        className="disc-pointer"
-        d={`M${axis} ${y(set_mm)}l${-POINTER_mm.long} ${-POINTER_mm.high}v${2 * POINTER_mm.high}z`}
-      />
+      <path className="disc-face" d={`M${left} 0H${axis}`} transform={`translate(0 ${y(reached_mm)})`} />
+      <g transform={`translate(0 ${y(set_mm)})`}>
+        <path className="disc-face" d={`M${r(axis_mm - POINTER_mm.long)} 0H${bar}`} />
+        <path
+          className="disc-pointer"
+          d={`M${axis} 0l${-POINTER_mm.long} ${-POINTER_mm.high}v${2 * POINTER_mm.high}z`}
+        />
+      </g>
     </g>
   );
 });

@@ -63,6 +63,8 @@ export interface StationOutcomeProps {
   /** Neither stop nor flush: the spring rules. */
   readonly isYielding: boolean;
   readonly isFlush: boolean;
+  /** Outside the validated range. */
+  readonly isOutside: boolean;
   /** Force as a share of the bar, and where the spring begins to yield. */
   readonly force_frac: number;
   readonly preload_frac: number;
@@ -98,6 +100,11 @@ export const StationOutcome = memo(function StationOutcome(props: StationOutcome
           </NumberButton>
         </>
       )}
+      {props.isOutside ? (
+        <div className="attention">
+          <AttentionMark /> {FILL_WORDS.toBeApproved}
+        </div>
+      ) : null}
     </div>
   );
 });

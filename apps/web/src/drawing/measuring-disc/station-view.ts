@@ -3,7 +3,7 @@ import { FILL_WORDS } from '@fillwright/words/en';
 import { quantityForReading } from '@fillwright/words/numbers';
 import { fixed, inMillimetres } from '../figures.ts';
 import type { DrawnSetUp } from '../method-drawing.ts';
-import { gainOf, type SettingGain } from './gain-of.ts';
+import { gainOf } from './gain-of.ts';
 import type { DiscSetUp, Lever } from './lever.ts';
 import { readingsOf } from './depth-of-text.ts';
 import type { PinLeverProps } from './pin-lever.tsx';
@@ -51,15 +51,15 @@ export function stationView(setUp: DrawnSetUp, found: DiscSetUp, index: number):
   };
 }
 
+function isOutside({ depth_mm, validated }: Lever): boolean {
+  return depth_mm > validated.max_mm + SLACK_mm || depth_mm < validated.min_mm - SLACK_mm;
+}
+
 function isYielding({ trace }: Lever): boolean {
   return trace?.regime === 'on-spring' || trace?.regime === 'limited';
 }
 
-function pinView(
-  { details }: DrawnSetUp,
-  lever: Lever,
-  before: { readonly set_mm: number } | undefined,
-): StationView['pin'] {
+function pinView(setUp: DrawnSetUp, lever: Lever, before: { readonly set_mm: number } | undefined): StationView['pin'] {
   const { station, depth_mm, validated, mounted, trace } = lever;
   const { step_division } = mounted.scale;
   const shown = (reading_division: number): string => scaleText(reading_division, step_division);
@@ -74,7 +74,7 @@ function pinView(
     reading: shown(lever.reading_division),
     depthText: depth,
     was: before && before.set_mm !== depth_mm ? shown(at(before.set_mm)) : undefined,
-    isOutside: depth_mm > validated.max_mm + SLACK_mm || depth_mm < validated.min_mm - SLACK_mm,
+    isOutside: isOutside(lever),
     valueNow: Number(lever.reading_division.toFixed(6)),
     valueMin: Number(low_division.toFixed(6)),
     valueMax: Number(high_division.toFixed(6)),
@@ -83,23 +83,29 @@ function pinView(
       depth: fixed(depth_mm, 1),
       low: shown(at(validated.min_mm)),
       high: shown(at(validated.max_mm)),
-      gain: FILL_WORDS.gainText(gainShown(lever, gainOf(details, lever.key))),
+      gain: FILL_WORDS.gainText(gainShown(setUp, lever)),
       what: trace ? stateText(trace) : '',
     }),
   };
 }
 
-/** On its spring a pin gives nothing, whatever it gave a moment ago. */
-function gainShown(lever: Lever, gain: SettingGain | undefined): string {
-  return isYielding(lever) ? FILL_WORDS.about0 : gainText(gain);
+/** Until it is computed a pin that has just gone on its spring gives little, whatever it gave a moment ago. */
+function gainShown({ details, areDetailsPending }: DrawnSetUp, lever: Lever): string {
+  return isOld(areDetailsPending, lever) ? FILL_WORDS.about0 : gainText(gainOf(details, lever.key));
 }
 
-function keysView({ details, areDetailsPending }: DrawnSetUp, lever: Lever): StationView['keys'] {
+/** The gain is that of a pin still on its stop. */
+function isOld(areDetailsPending: boolean, lever: Lever): boolean {
+  return areDetailsPending && isYielding(lever);
+}
+
+function keysView(setUp: DrawnSetUp, lever: Lever): StationView['keys'] {
+  const { details, areDetailsPending } = setUp;
   const gain = gainOf(details, lever.key);
-  const isKnown = gain !== undefined && !isYielding(lever);
+  const isKnown = gain !== undefined && !isOld(areDetailsPending, lever);
   return {
     station: lever.station,
-    gain: gainShown(lever, gain),
+    gain: gainShown(setUp, lever),
     gainRange: isKnown ? `${fixed(gain.low90_mg_per_step, 1)}\u2013${fixed(gain.high90_mg_per_step, 1)}` : '',
     isPending: areDetailsPending && isKnown,
   };
@@ -124,6 +130,7 @@ function outcomeView(
     state: stateText(trace),
     isYielding: isYielding(lever),
     isFlush: trace.regime === 'flush',
+    isOutside: isOutside(lever),
     force_frac: Number(Math.min(1, force_N / top_N).toFixed(3)),
     preload_frac: 1 / BAR_OVER_PRELOAD,
   };

@@ -1,9 +1,9 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import type { ReactElement, ReactNode } from 'react';
-import { useWorkbench, workbench, type SaveState } from '../../state/index.ts';
+import { useWorkbench, workbench, type NamedFile, type SaveState } from '../../state/index.ts';
 import { ExamplesMenu } from './examples-menu.tsx';
 import { FileActions } from './file-actions.tsx';
-import { saveWords } from './save-words.ts';
+import { saveSentence } from '../../briefs/index.ts';
 import type { OpenBrief } from './use-open-brief.ts';
 
 interface ToolbarProps {
@@ -11,20 +11,23 @@ interface ToolbarProps {
   readonly text: string;
   readonly save: SaveState;
   readonly open: OpenBrief;
+  /** The files that the brief names. */
+  readonly files: readonly NamedFile[];
   readonly children: ReactNode;
 }
 
 /** Ways to see the brief, what is kept of it, and what can be done with its text. */
-export function BriefToolbar({ id, text, save, open, children }: ToolbarProps): ReactElement {
+export function BriefToolbar({ id, text, save, open, files, children }: ToolbarProps): ReactElement {
   const canUndo = useWorkbench((state) => state.canUndo);
   const canRedo = useWorkbench((state) => state.canRedo);
-  const isUnsure = save.kind === 'offline' || save.kind === 'conflict';
+  const isKeptHere = useWorkbench((state) => state.isKeptHere);
+  const isUnsure = !['kept', 'pending', 'saving'].includes(save.kind) || (!isKeptHere && save.kind !== 'kept');
   return (
     <div className="brief-toolbar no-print">
       {children}
       <p className={isUnsure ? 'brief-save attention' : 'brief-save quiet'}>
         {isUnsure && <span aria-hidden="true">▲ </span>}
-        {saveWords(save)}
+        {saveSentence(save, { thing: 'brief', isKeptHere })}
       </p>
       <div className="brief-ways">
         <button
@@ -47,7 +50,7 @@ export function BriefToolbar({ id, text, save, open, children }: ToolbarProps): 
         >
           {BRIEF_PAGE_WORDS.redo}
         </button>
-        <FileActions id={id} text={text} onFile={open.file} />
+        <FileActions id={id} text={text} files={files} onFiles={open.files} />
         <ExamplesMenu onExample={open.example} />
       </div>
     </div>

@@ -10,7 +10,7 @@ export function ExamplesMenu({ onExample }: { onExample: (name: string) => void 
   const [problem, setProblem] = useState<string>();
   useEffect(() => {
     if (!isOpen) return;
-    listExamples().then(setExamples, (error: unknown) => {
+    listExamples('brief').then(setExamples, (error: unknown) => {
       setProblem(problemText(error));
     });
   }, [isOpen]);

@@ -1,9 +1,12 @@
+import { fileDocument } from '@fillwright/contract/documents';
 import type { FileFault } from '@fillwright/engine/catalogue';
 import type { DocumentNotice } from '@fillwright/engine/design';
-import { BRIEF_PAGE_WORDS, documentNoticeSentence } from '@fillwright/words/en';
+import { BRIEF_PAGE_WORDS, documentFaultSentence, documentNoticeSentence, FILE_WORDS } from '@fillwright/words/en';
+import { Link } from '@tanstack/react-router';
 import type { ReactElement } from 'react';
+import { FileButton, type AskedFile } from '../../briefs/index.ts';
 import { FieldFault } from '../../fields/index.ts';
-import type { BriefState } from '../../state/index.ts';
+import type { BriefState, NamedFile } from '../../state/index.ts';
 import { faultText, nameOf } from './fault-text.ts';
 import { pathOf } from './field-path.ts';
 import { ofTheBrief } from './of-the-brief.ts';
@@ -12,10 +15,12 @@ interface FaultListProps {
   readonly brief: BriefState;
   /** Leads to where a fault stands. */
   readonly onGo: (fault: FileFault) => void;
+  /** Opens a file that the brief names. */
+  readonly onAsked: (files: readonly File[], asked: AskedFile) => void;
 }
 
 /** Whether the brief is in order; else everything there is to correct, each leading to its place. */
-export function FaultList({ brief, onGo }: FaultListProps): ReactElement {
+export function FaultList({ brief, onGo, onAsked }: FaultListProps): ReactElement {
   if (brief.kind === 'reading') return <p className="quiet">{BRIEF_PAGE_WORDS.reading}</p>;
   if (brief.kind === 'sound')
     return (
@@ -31,27 +36,73 @@ export function FaultList({ brief, onGo }: FaultListProps): ReactElement {
         {brief.faults.map((fault, index) => (
           <li key={`${fault.field}-${String(index)}`}>
             {ofTheBrief(fault) ? (
-              <button
-                type="button"
-                className="fault-list-way"
-                onClick={() => {
-                  onGo(fault);
-                }}
-              >
-                <FieldFault>{faultText(fault)}</FieldFault>
-                {fault.line !== undefined && (
-                  <span className="fault-list-line">{BRIEF_PAGE_WORDS.line(fault.line)}</span>
-                )}
-              </button>
+              <>
+                <FaultWay fault={fault} text={faultText(fault)} onGo={onGo} />
+                <MissingFile fault={fault} onAsked={onAsked} />
+              </>
             ) : (
-              <FieldFault>
-                {fault.file}
-                {fault.line === undefined ? '' : `:${String(fault.line)}`}: {faultText(fault)}
-              </FieldFault>
+              <FaultOfFile fault={fault} files={brief.files} />
             )}
           </li>
         ))}
       </ul>
+    </>
+  );
+}
+
+interface WayProps {
+  readonly fault: FileFault;
+  readonly text: string;
+  readonly onGo: (fault: FileFault) => void;
+}
+
+/** What is wrong, as a way to its place. */
+export function FaultWay({ fault, text, onGo }: WayProps): ReactElement {
+  return (
+    <button
+      type="button"
+      className="fault-list-way"
+      onClick={() => {
+        onGo(fault);
+      }}
+    >
+      <FieldFault>{text}</FieldFault>
+      {fault.line !== undefined && <span className="fault-list-line">{BRIEF_PAGE_WORDS.line(fault.line)}</span>}
+    </button>
+  );
+}
+
+/** Asks for a file that the brief names and that is not here. */
+function MissingFile({ fault, onAsked }: { fault: FileFault } & Pick<FaultListProps, 'onAsked'>): ReactElement | null {
+  const file = fault.code === 'file' ? String(fault.value) : '';
+  const document = fileDocument(file);
+  if (!document) return null;
+  return (
+    <FileButton
+      isSingle
+      className="fault-list-open"
+      onFiles={(files) => {
+        onAsked(files, { document, file });
+      }}
+    >
+      {FILE_WORDS.openThis(file)}
+    </FileButton>
+  );
+}
+
+function FaultOfFile({ fault, files }: { fault: FileFault; files: readonly NamedFile[] }): ReactElement {
+  const kept = files.find(({ file, version }) => file === fault.file && version !== undefined);
+  return (
+    <>
+      <FieldFault>
+        {fault.file}
+        {fault.line === undefined ? '' : `:${String(fault.line)}`}: {documentFaultSentence(fault)}
+      </FieldFault>
+      {kept && (
+        <Link className="fault-list-line" to="/files/$kind/$id" params={{ kind: kept.kind, id: kept.id }}>
+          {FILE_WORDS.see(fault.file)}
+        </Link>
+      )}
     </>
   );
 }

@@ -1,6 +1,6 @@
 import type { ValuePath } from '@fillwright/contract/files';
 import type { InputFault } from '@fillwright/engine/catalogue';
-import { BRIEF_PAGE_WORDS, documentFaultSentence } from '@fillwright/words/en';
+import { BRIEF_PAGE_WORDS, documentFaultSentence, FILE_WORDS } from '@fillwright/words/en';
 import { fieldKind, pathOf } from './field-path.ts';
 
 /** Faults of a key itself: the key has to be seen as it stands in the text. */
@@ -20,7 +20,9 @@ const OF_THE_KEY: readonly InputFault['code'][] = [
  */
 export function faultText(fault: InputFault): string {
   if (OF_THE_KEY.includes(fault.code)) return documentFaultSentence(fault);
-  return documentFaultSentence({ ...fault, field: nameOf(pathOf(fault.field)) });
+  const field = nameOf(pathOf(fault.field));
+  if (fault.code === 'file') return FILE_WORDS.missing(field, String(fault.value));
+  return documentFaultSentence({ ...fault, field });
 }
 
 /** @returns what the form calls a value: `Label claim (substance 2)` */

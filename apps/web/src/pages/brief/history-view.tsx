@@ -1,28 +1,29 @@
-import type { DocumentVersion, DocumentVersionHead } from '@fillwright/contract/documents';
+import type { DocumentKind, DocumentVersion, DocumentVersionHead } from '@fillwright/contract/documents';
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import { useEffect, useState, type ReactElement } from 'react';
 import { announce } from '../../shell/announcer.tsx';
 import { oneVersion, versionsOf } from '../../state/documents-client.ts';
-import { workbench } from '../../state/index.ts';
 import { ComparedTexts, problemText, timeText } from '../../briefs/index.ts';
 
 interface HistoryProps {
-  readonly id: string;
+  readonly document: { readonly kind: DocumentKind; readonly id: string };
   /** Newest version known: the list is asked for again when there is another. */
   readonly version: number;
   readonly text: string;
+  /** Takes the text of an older version back. */
+  readonly onTake: (text: string) => void;
 }
 
 const words = BRIEF_PAGE_WORDS.history;
 
 /** Every version that was kept, newest first; an older one can be read beside the text of now, and taken back. */
-export function HistoryView({ id, version, text }: HistoryProps): ReactElement {
+export function HistoryView({ document: { kind, id }, version, text, onTake }: HistoryProps): ReactElement {
   const [heads, setHeads] = useState<readonly DocumentVersionHead[]>();
   const [old, setOld] = useState<DocumentVersion>();
   const [problem, setProblem] = useState<string>();
   useEffect(() => {
     let isOver = false;
-    const asked = version === 0 ? Promise.resolve([]) : versionsOf('brief', id);
+    const asked = version === 0 ? Promise.resolve([]) : versionsOf(kind, id);
     asked.then(
       (found) => {
         if (!isOver) setHeads([...found].reverse());
@@ -34,9 +35,9 @@ export function HistoryView({ id, version, text }: HistoryProps): ReactElement {
     return () => {
       isOver = true;
     };
-  }, [id, version]);
+  }, [kind, id, version]);
   const read = (head: DocumentVersionHead): void => {
-    oneVersion('brief', id, head.version).then(setOld, (error: unknown) => {
+    oneVersion(kind, id, head.version).then(setOld, (error: unknown) => {
       setProblem(problemText(error));
     });
   };
@@ -49,6 +50,7 @@ export function HistoryView({ id, version, text }: HistoryProps): ReactElement {
         <OldVersion
           old={old}
           text={text}
+          onTake={onTake}
           onClose={() => {
             setOld(undefined);
           }}
@@ -93,7 +95,12 @@ function HistoryItem({ head, isRead, onRead }: ItemProps): ReactElement {
   );
 }
 
-function OldVersion({ old, text, onClose }: { old: DocumentVersion; text: string; onClose: () => void }): ReactElement {
+interface OldProps extends Pick<HistoryProps, 'text' | 'onTake'> {
+  readonly old: DocumentVersion;
+  readonly onClose: () => void;
+}
+
+function OldVersion({ old, text, onTake, onClose }: OldProps): ReactElement {
   const isSame = old.text === text;
   return (
     <section className="history-old" aria-label={words.old(old.version)}>
@@ -104,7 +111,7 @@ function OldVersion({ old, text, onClose }: { old: DocumentVersion; text: string
           <button
             type="button"
             onClick={() => {
-              workbench.setText(old.text);
+              onTake(old.text);
               announce(words.taken(old.version));
             }}
           >

@@ -1,1 +1,2 @@
 export { BriefPage } from './brief-page.tsx';
+export { FilePage } from './files/file-page.tsx';

@@ -1,24 +1,29 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import type { KeyboardEvent, ReactElement } from 'react';
 
-const TABS = ['form', 'text', 'history'] as const;
-export type Tab = (typeof TABS)[number];
+interface TabListProps<Tab> {
+  readonly tabs: readonly Tab[];
+  readonly tab: Tab;
+  readonly onTab: (tab: Tab) => void;
+  readonly label: string;
+}
 
-/** Form, text, history. Arrow keys, Home and End move along. */
-export function TabList({ tab, onTab }: { tab: Tab; onTab: (tab: Tab) => void }): ReactElement {
+/** Ways to see a text. Arrow keys, Home and End move along. */
+export function TabList<Tab extends keyof typeof BRIEF_PAGE_WORDS.tabs>(props: TabListProps<Tab>): ReactElement {
+  const { tabs, tab, onTab, label } = props;
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>): void => {
-    const at = TABS.indexOf(tab);
-    const last = TABS.length - 1;
+    const at = tabs.indexOf(tab);
+    const last = tabs.length - 1;
     const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: last }[event.key];
     if (to === undefined) return;
     event.preventDefault();
-    const next = TABS.at(to > last ? 0 : to) ?? tab;
+    const next = tabs.at(to > last ? 0 : to) ?? tab;
     onTab(next);
     document.getElementById(`brief-tab-${next}`)?.focus();
   };
   return (
-    <div className="brief-tabs" role="tablist" aria-label={BRIEF_PAGE_WORDS.tabsLabel} onKeyDown={onKeyDown}>
-      {TABS.map((each) => (
+    <div className="brief-tabs" role="tablist" aria-label={label} onKeyDown={onKeyDown}>
+      {tabs.map((each) => (
         <button
           key={each}
           type="button"

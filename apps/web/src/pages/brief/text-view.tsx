@@ -1,8 +1,6 @@
 import type { FileFault } from '@fillwright/engine/catalogue';
-import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import { useEffect, useRef, type ReactElement } from 'react';
 import { useDraft, usePageHidden, type DraftText } from '../../fields/index.ts';
-import { workbench } from '../../state/index.ts';
 
 const REST_ms = 400;
 
@@ -11,12 +9,14 @@ interface TextViewProps {
   readonly faults: readonly FileFault[];
   /** A line to go to; another object each time it is asked for. */
   readonly goTo: { readonly line: number } | undefined;
+  readonly words: { readonly text: string; readonly textHelp: string };
+  readonly onText: (text: string) => void;
 }
 
-/** The text of the brief. A pause in typing is one step; Tab leaves, as in any field. */
-export function TextView({ text, faults, goTo }: TextViewProps): ReactElement {
+/** The text of a file. A pause in typing is one step; Tab leaves, as in any field. */
+export function TextView({ text, faults, goTo, words, onText }: TextViewProps): ReactElement {
   const area = useRef<HTMLTextAreaElement>(null);
-  const { draft, hand } = useTextDraft(text);
+  const { draft, hand } = useTextDraft(text, onText);
   const lines = draft.text.split('\n');
   useEffect(() => {
     if (goTo && area.current) goToLine(area.current, goTo.line);
@@ -24,10 +24,10 @@ export function TextView({ text, faults, goTo }: TextViewProps): ReactElement {
   return (
     <div className="text-view">
       <label className="field-label" htmlFor="brief-text">
-        {BRIEF_PAGE_WORDS.text}
+        {words.text}
       </label>
       <p className="field-help" id="brief-text-help">
-        {BRIEF_PAGE_WORDS.textHelp}
+        {words.textHelp}
       </p>
       <div className="text-view-page">
         <LineNumbers count={lines.length} faulty={new Set(faults.map(({ line }) => line))} />
@@ -52,14 +52,17 @@ export function TextView({ text, faults, goTo }: TextViewProps): ReactElement {
   );
 }
 
-/** What is typed goes to the workbench after a pause, when the text is left, and when the view is closed. */
-function useTextDraft(text: string): { readonly draft: DraftText; readonly hand: () => void } {
+/** What is typed is handed on after a pause, when the text is left, and when the view is closed. */
+function useTextDraft(
+  text: string,
+  onText: (text: string) => void,
+): { readonly draft: DraftText; readonly hand: () => void } {
   const draft = useDraft(text);
   const { isDirty, text: typed } = draft;
   const hand = (): void => {
     if (!isDirty) return;
     draft.send(typed);
-    workbench.setText(typed);
+    onText(typed);
   };
   usePageHidden(hand);
   const last = useRef(hand);

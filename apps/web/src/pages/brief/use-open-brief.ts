@@ -1,53 +1,61 @@
 import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
+import { openFiles, problemText, valueIn, type AskedFile, type FileNote } from '../../briefs/index.ts';
 import { announce } from '../../shell/announcer.tsx';
 import { exampleText } from '../../state/documents-client.ts';
 import { useWorkbench, workbench } from '../../state/index.ts';
 import { briefDocument } from './brief-document.ts';
-import { problemText, readBriefFile, valueIn } from '../../briefs/index.ts';
 
 export interface OpenBrief {
-  readonly file: (file: File) => void;
+  readonly files: (files: readonly File[]) => void;
+  /** Opens the one file that the brief asks for. */
+  readonly asked: (files: readonly File[], asked: AskedFile) => void;
   readonly example: (name: string) => void;
-  /** What became of the last one, as one sentence, until the brief is changed. */
-  readonly said: string | undefined;
+  /** What became of the last ones, until the brief is changed. */
+  readonly notes: readonly FileNote[];
 }
 
 /**
- * Opens a brief from a file or an example. A file of the same product takes the place of the text, as one step of undo;
- * another product is opened beside this one.
+ * Opens files or an example. Fillers and shells are kept, and the brief is read with them. A brief of the same product
+ * takes the place of the text, as one step of undo; another product is opened beside this one.
  */
 export function useOpenBrief(): OpenBrief {
-  const [said, setSaid] = useState<{ readonly sentence: string; readonly text: string }>();
+  const [said, setSaid] = useState<{ readonly notes: readonly FileNote[]; readonly text: string }>();
   const text = useWorkbench((state) => state.text);
   const navigate = useNavigate();
-  const say = (sentence: string): void => {
-    setSaid({ sentence, text: workbench.state().text });
-    announce(sentence);
+  const say = (notes: readonly FileNote[]): void => {
+    setSaid({ notes, text: workbench.state().text });
+    announce(notes.map(({ sentence }) => sentence).join(' '));
   };
   const beside = async (other: string): Promise<void> => {
     const id = await workbench.create(other);
     await navigate({ to: '/products/$id/brief', params: { id } });
   };
-  const open = async (file: File): Promise<void> => {
-    const read = await readBriefFile(file);
-    if (!read.ok) {
-      say(read.sentence);
-      return;
-    }
-    const isSame = codeOf(read.text) === codeOf(workbench.state().text);
-    if (isSame) workbench.setText(read.text);
-    else await beside(read.text);
-    say(isSame ? BRIEF_PAGE_WORDS.opened(file.name) : BRIEF_PAGE_WORDS.openedOther(file.name));
+  const openBrief = async (name: string, opened: string): Promise<FileNote> => {
+    const isSame = codeOf(opened) === codeOf(workbench.state().text);
+    if (isSame) workbench.setText(opened);
+    else await beside(opened);
+    const words = isSame ? BRIEF_PAGE_WORDS.opened : BRIEF_PAGE_WORDS.openedOther;
+    return { sentence: words(name), isAttention: false };
+  };
+  const open = async (files: readonly File[], asked?: AskedFile): Promise<void> => {
+    const opened = await openFiles(files, asked);
+    const notes = [...opened.notes];
+    if (notes.some(({ kept }) => kept)) await workbench.reread();
+    for (const brief of opened.briefs) notes.push(await openBrief(brief.name, brief.text));
+    say(notes);
   };
   const fail = (error: unknown): void => {
-    say(problemText(error));
+    say([{ sentence: problemText(error), isAttention: true }]);
   };
   return {
-    said: said?.text === text ? said.sentence : undefined,
-    file: (file) => {
-      open(file).catch(fail);
+    notes: said?.text === text ? said.notes : [],
+    files: (files) => {
+      open(files).catch(fail);
+    },
+    asked: (files, asked) => {
+      open(files, asked).catch(fail);
     },
     example: (name) => {
       exampleText(name).then(beside).catch(fail);

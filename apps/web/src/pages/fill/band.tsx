@@ -2,7 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { useDeferredValue, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { FILL_WORDS } from '@fillwright/words/en';
-import { drawingOf, MachineDrawing, type DrawnSetUp } from '../../drawing/index.ts';
+import { drawingOf, MachineDrawing, useAtRest, type DrawnSetUp } from '../../drawing/index.ts';
 import type { Workbench, WorkbenchState } from '../../state/index.ts';
 import { AsTable } from './as-table.tsx';
 import { Candidates } from './candidates.tsx';
@@ -26,9 +26,10 @@ const NO_SHEET: CandidateDetails['sheet'] = [];
 export function Band({ state, workbench, setUp, isNarrow, compared, take, compare }: BandProps): ReactNode {
   const { input, candidate, details, areDetailsPending } = setUp;
   const { brief, design, isSearching } = state;
-  // The ranking need not follow a lever in the same frame.
-  const settled = useDeferredValue(candidate);
-  const sheet = useDeferredValue(details?.sheet ?? NO_SHEET);
+  // The ranking need not follow a lever: it waits until the lever is let go.
+  const { isMoving } = setUp;
+  const settled = useDeferredValue(useAtRest(candidate, isMoving));
+  const sheet = useDeferredValue(useAtRest(details?.sheet ?? NO_SHEET, isMoving));
   return (
     <div className="band">
       {details ? <Forecast {...{ input, candidate, details }} isPending={areDetailsPending} /> : null}
@@ -69,7 +70,7 @@ function Actions({ state, workbench }: Pick<BandProps, 'state' | 'workbench'>): 
   const { id, canUndo, canRedo } = state;
   return (
     <div className="band-actions">
-      <SaveDesign saveDesign={workbench.saveDesign} />
+      <SaveDesign saveDesign={workbench.saveDesign} text={state.text} choice={state.choice} />
       <button type="button" disabled={!canUndo} onClick={workbench.undo}>
         {FILL_WORDS.undo}
       </button>

@@ -5,6 +5,7 @@ import {
   drawingOf,
   OpeningContext,
   SetUpDrawing,
+  UprightDrawing,
   type DrawnSetUp,
   type Opening,
 } from '../../drawing/index.ts';
@@ -28,7 +29,7 @@ interface BenchProps {
 /** The bench: one drawing in which the parts are the levers, and under it what to expect and to decide. */
 export function Bench({ state, workbench }: BenchProps): ReactNode {
   const input = useLastInput(state.brief);
-  const isNarrow = useIsNarrow();
+  const { isNarrow, isUpright } = useIsNarrow();
   const [compared, setCompared] = useState<number>();
   const isOld = state.brief.kind === 'faulty';
   const move = isNarrow || isOld ? undefined : workbench.move;
@@ -49,7 +50,7 @@ export function Bench({ state, workbench }: BenchProps): ReactNode {
       {setUp ? (
         <OpeningContext value={opening}>
           <div className={isOld ? 'bench-all bench-old' : 'bench-all'} inert={isOld}>
-            <Drawn setUp={setUp} setValue={workbench.setValue} isNarrow={isNarrow} />
+            <Drawn setUp={setUp} setValue={workbench.setValue} {...{ isNarrow, isUpright }} />
             {state.refusal === undefined ? null : (
               <p className="bench-refusal attention" role="alert">
                 {state.refusal}
@@ -60,6 +61,7 @@ export function Bench({ state, workbench }: BenchProps): ReactNode {
             ) : (
               <Band {...{ state, workbench, setUp, isNarrow, compared, take }} compare={setCompared} />
             )}
+            {isNarrow ? null : <AsTable setUp={setUp} />}
           </div>
         </OpeningContext>
       ) : null}
@@ -78,9 +80,10 @@ interface DrawnProps {
   readonly setUp: DrawnSetUp;
   readonly setValue: Workbench['setValue'];
   readonly isNarrow: boolean;
+  readonly isUpright: boolean;
 }
 
-function Drawn({ setUp, setValue, isNarrow }: DrawnProps): ReactNode {
+function Drawn({ setUp, setValue, isNarrow, isUpright }: DrawnProps): ReactNode {
   const { input, place, candidate } = setUp;
   const drawing = drawingOf(candidate.method);
   if (isNarrow) return <CapsuleDrawing setUp={setUp} />;
@@ -89,15 +92,9 @@ function Drawn({ setUp, setValue, isNarrow }: DrawnProps): ReactNode {
   // Rounded as shown: a last digit that moves with the lever would render every field.
   const unit_pct = Number(spread.unit_pct.toFixed(2));
   const unsure_pct = Number(spread.unsure_pct.toFixed(2));
-  return (
-    <>
-      <SetUpDrawing
-        {...{ setUp, drawing }}
-        beside={<PowderValues {...{ input, unit_pct, unsure_pct, setValue }} powder={place.context.material} />}
-      />
-      <AsTable setUp={setUp} />
-    </>
-  );
+  const beside = <PowderValues {...{ input, unit_pct, unsure_pct, setValue }} powder={place.context.material} />;
+  const Drawing = isUpright ? UprightDrawing : SetUpDrawing;
+  return <Drawing {...{ setUp, drawing, beside }} />;
 }
 
 /** Undo and redo by their usual keys, wherever nothing is being typed. */

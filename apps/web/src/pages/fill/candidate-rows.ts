@@ -16,6 +16,8 @@ export interface CandidateRow {
   readonly spread: string;
   readonly free: string;
   readonly force: string;
+  /** Where that force acts; left out where no pin presses. */
+  readonly hardestStation: number | undefined;
   readonly change: string;
   readonly decided: string;
   readonly isChosen: boolean;
@@ -70,21 +72,24 @@ type Figures = Omit<CandidateRow, 'rank' | 'isChosen' | 'decided'>;
 function figuresOf({ size, method, settings, prediction, merits }: Candidate, sheet: readonly SheetLine[]): Figures {
   const { released_mm, longest_mm, spread, stations } = prediction;
   const percent = (share_frac: number): string => quantityForReading(100 * share_frac, '%', { decimals: 1 });
-  const forces = stations.flatMap(({ force_N }) => (force_N === undefined ? [] : [force_N]));
+  const forces_N = stations.map(({ force_N }) => force_N ?? 0);
+  const greatest_N = Math.max(0, ...forces_N);
+  const hardest = greatest_N > 0 ? stations[forces_N.indexOf(greatest_N)]?.station : undefined;
   const readings = sheet.flatMap(({ reading_division, depth_mm }) =>
     reading_division === undefined || depth_mm === 0 ? [] : [fixed(reading_division, 1)],
   );
   return {
     size,
     parts: [...(isOnlyMethod ? [] : [DOSING_METHOD_NAMES[method] ?? method]), ...Object.values(settings.parts)].join(
-      ' ',
+      ', ',
     ),
     settings: readings.join(' '),
     means: percent(merits.sampleMeansOutside_frac),
     capsules: percent(merits.capsulesOutside_frac),
     spread: quantityForReading(spread.unit_pct, '%', { decimals: 1 }),
     free: inMillimetres(longest_mm - released_mm),
-    force: forces.length === 0 ? '' : quantityForReading(Math.max(...forces), 'N', { decimals: 0 }),
+    force: hardest === undefined ? '' : quantityForReading(greatest_N, 'N', { decimals: 0 }),
+    hardestStation: hardest,
     change: fixed(merits.partsToChangeCount, 0),
   };
 }

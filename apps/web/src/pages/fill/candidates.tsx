@@ -5,6 +5,7 @@ import { quantityForReading } from '@fillwright/words/numbers';
 import { short } from '../../drawing/index.ts';
 import type { Workbench } from '../../state/index.ts';
 import { candidateRows, type CandidateRow } from './candidate-rows.ts';
+import { PageNumber, type NumberKey } from './open-number/index.ts';
 import { Rejections } from './rejections.tsx';
 import './candidates.css';
 
@@ -42,7 +43,7 @@ export const Candidates = memo(function Candidates(props: CandidatesProps): Reac
         <table>
           <thead>
             <tr>
-              <th scope="col">{COLUMNS.parts}</th>
+              <th scope="col">{COLUMNS.settings}</th>
               {FIGURES.map((key) => (
                 <th key={key} scope="col" className="candidates-figure">
                   {COLUMNS[key]}
@@ -68,16 +69,27 @@ export const Candidates = memo(function Candidates(props: CandidatesProps): Reac
 function Row({ row, take, compare, compared }: CandidatesProps & { readonly row: CandidateRow }): ReactNode {
   const { rank, decided, isChosen } = row;
   const isCompared = rank !== undefined && rank === compared;
-  const why = isCompared ? FILL_WORDS.comparing(rank) : decided;
+  const comparing = isCompared ? FILL_WORDS.comparing(rank) : '';
+  const about = [`${FILL_WORDS.inSize(row.size)}, ${row.parts}`, decided, comparing];
   return (
     <tbody className={isChosen ? 'candidate candidate-chosen' : 'candidate'}>
       <tr>
-        <th scope="rowgroup" colSpan={FIGURES.length + 1}>
+        <th scope="rowgroup">
           <Take row={row} take={take} />
+        </th>
+        {FIGURES.map((key) => (
+          <td key={key} className="candidates-figure">
+            <Figure row={row} of={key} />
+          </td>
+        ))}
+      </tr>
+      <tr className="candidate-why">
+        <td colSpan={FIGURES.length + 1}>
           {rank === undefined || isChosen || !take ? null : (
             <button
               type="button"
               className="candidate-compare"
+              aria-label={FILL_WORDS.compareLabel(rank, isCompared)}
               aria-pressed={isCompared}
               onClick={() => {
                 compare(isCompared ? undefined : rank);
@@ -86,22 +98,25 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
               {isCompared ? FILL_WORDS.stopComparing : FILL_WORDS.compare}
             </button>
           )}
-        </th>
+          {about.filter((text) => text !== '').join('; ')}
+        </td>
       </tr>
-      <tr className="candidate-figures">
-        <td />
-        {FIGURES.map((key) => (
-          <td key={key} className="candidates-figure">
-            {row[key]}
-          </td>
-        ))}
-      </tr>
-      {why === '' ? null : (
-        <tr className="candidate-why">
-          <td colSpan={FIGURES.length + 1}>{why}</td>
-        </tr>
-      )}
     </tbody>
+  );
+}
+
+/** A figure of a set-up; what is computed opens, of the one that is drawn or of another. */
+function Figure({ row, of }: { readonly row: CandidateRow; readonly of: (typeof FIGURES)[number] }): ReactNode {
+  const numbers: Partial<Record<typeof of, NumberKey>> = {
+    ...{ means: 'outside-means', capsules: 'outside-capsules', spread: 'spread', free: 'slug-free' },
+    ...(row.hardestStation === undefined ? {} : { force: `force:${row.hardestStation}` }),
+  };
+  const number = numbers[of];
+  if (number === undefined) return row[of];
+  return (
+    <PageNumber number={number} rank={row.isChosen ? undefined : row.rank}>
+      {row[of]}
+    </PageNumber>
   );
 }
 
@@ -110,8 +125,7 @@ function Take({ row, take }: { readonly row: CandidateRow; readonly take: Candid
   const { rank, size, parts, settings, isChosen } = row;
   const name = (
     <>
-      <b>{rank ?? FILL_WORDS.asSet}</b> <span>{FILL_WORDS.inSize(size)}</span> <span>{parts}</span>{' '}
-      <span className="quiet">{FILL_WORDS.pins}</span> <b>{settings}</b>
+      <b className="candidate-rank">{rank ?? FILL_WORDS.asSet}</b> {settings}
     </>
   );
   if (rank === undefined || !take) return <span className="candidate-take">{name}</span>;

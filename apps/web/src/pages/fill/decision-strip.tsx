@@ -1,9 +1,11 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { adjusterName, FILL_WORDS } from '@fillwright/words/en';
 import { fixed } from '../../drawing/index.ts';
 import type { Decision } from './decision-zones.ts';
-import type { ForecastView } from './forecast-view.ts';
+import { isSameAxis, type ForecastView } from './forecast-view.ts';
+import { PageNumber, type NumberKey } from './open-number/index.ts';
+import type { WeightsAxis } from './weights-axis.ts';
 
 type Expected = CandidateDetails['expected'];
 
@@ -23,20 +25,27 @@ const SIGNS: Readonly<Record<Decision, string>> = {
   higher: '\u2191',
 };
 
-/** The decision under the same axis: net above, gross below. */
-export function DecisionStrip(props: {
+interface StripProps {
   readonly view: ForecastView;
   readonly expected: Expected;
   readonly isPending: boolean;
-}): ReactNode {
+}
+
+/** A lever moves the heap over the strip; the strip itself follows with the new interval, or when the axis moves. */
+function isSameStrip(one: StripProps, other: StripProps): boolean {
+  return one.expected === other.expected && one.isPending === other.isPending && isSameAxis(one, other);
+}
+
+/** The decision under the same axis: net above, gross below. */
+export const DecisionStrip = memo(function DecisionStrip(props: StripProps): ReactNode {
   const { view, expected, isPending } = props;
   const { axis, zones, tare_mg } = view;
   const share = (mass_mg: number): string => `${(100 * axis.at_frac(mass_mg)).toFixed(2)}%`;
   const cuts = zones.slice(1).map(({ from_mg }) => from_mg);
   return (
-    <div className="decision" aria-hidden="true">
-      <Figures cuts={cuts} at={share} add_mg={0} name={FILL_WORDS.net} isPending={isPending} />
-      <div className="decision-zones">
+    <div className="decision">
+      <Figures {...{ view, cuts, isPending }} at={share} kind="net" />
+      <div className="decision-zones" aria-hidden="true">
         {zones.map(({ decision, from_mg, to_mg }) => (
           <div
             key={from_mg}
@@ -48,28 +57,63 @@ export function DecisionStrip(props: {
           </div>
         ))}
       </div>
-      {tare_mg === undefined ? null : (
-        <Figures cuts={cuts} at={share} add_mg={tare_mg} name={FILL_WORDS.gross} isPending />
-      )}
+      {tare_mg === undefined ? null : <Figures {...{ view, cuts }} at={share} kind="gross" isPending />}
+    </div>
+  );
+}, isSameStrip);
+
+/** Two figures closer than this would run into each other. */
+const CLOSE_frac = 0.075;
+
+/** A figure that has a close neighbour makes room on the other side. */
+function sideOf(index: number, cuts: readonly number[], { at_frac }: WeightsAxis): string {
+  const gap = (i: number): number => at_frac(cuts[i + 1] ?? Infinity) - at_frac(cuts[i] ?? -Infinity);
+  if (gap(index) < CLOSE_frac) return 'decision-figure-left';
+  return gap(index - 1) < CLOSE_frac ? 'decision-figure-right' : '';
+}
+
+function Figures(props: {
+  readonly view: ForecastView;
+  readonly cuts: readonly number[];
+  readonly at: (mass_mg: number) => string;
+  readonly kind: 'net' | 'gross';
+  readonly isPending: boolean;
+}): ReactNode {
+  const { view, cuts, at, kind, isPending } = props;
+  const add_mg = kind === 'net' ? 0 : (view.tare_mg ?? NaN);
+  return (
+    <div className={isPending ? 'decision-figures quiet' : 'decision-figures'}>
+      <span className="decision-name">{FILL_WORDS[kind]}</span>
+      {cuts.map((cut_mg, i) => {
+        const text = fixed(cut_mg + add_mg, 0);
+        const number = numberOfCut(view, { cut_mg, kind });
+        return (
+          <span key={cut_mg} className={`decision-figure ${sideOf(i, cuts, view.axis)}`} style={{ left: at(cut_mg) }}>
+            {number === undefined ? text : <PageNumber number={number}>{text}</PageNumber>}
+          </span>
+        );
+      })}
     </div>
   );
 }
 
-function Figures(props: {
-  readonly cuts: readonly number[];
-  readonly at: (mass_mg: number) => string;
-  readonly add_mg: number;
-  readonly name: string;
-  readonly isPending: boolean;
-}): ReactNode {
-  return (
-    <div className={props.isPending ? 'decision-figures quiet' : 'decision-figures'}>
-      <span className="decision-name">{props.name}</span>
-      {props.cuts.map((cut_mg) => (
-        <span key={cut_mg} className="decision-figure" style={{ left: props.at(cut_mg) }}>
-          {fixed(cut_mg + props.add_mg, 0)}
-        </span>
-      ))}
-    </div>
-  );
+/** What a cut of the strip is: an end of the forecast or a limit of the mean. */
+function numberOfCut(
+  view: ForecastView,
+  { cut_mg, kind }: { readonly cut_mg: number; readonly kind: 'net' | 'gross' },
+): NumberKey | undefined {
+  const limit = kind === 'net' ? 'limit' : 'gross';
+  switch (cut_mg) {
+    case view.low_mg:
+      return `first-${kind}-low`;
+    case view.high_mg:
+      return `first-${kind}-high`;
+    // Without a card, for want of a tare, the limits have no entry.
+    case view.meanLow_mg:
+      return view.tare_mg === undefined ? undefined : `${limit}-mean-low`;
+    case view.meanHigh_mg:
+      return view.tare_mg === undefined ? undefined : `${limit}-mean-high`;
+    default:
+      return undefined;
+  }
 }

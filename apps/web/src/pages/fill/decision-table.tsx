@@ -1,20 +1,23 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { adjusterName, FILL_WORDS } from '@fillwright/words/en';
 import { fixed } from '../../drawing/index.ts';
 import type { Decision, DecisionZone } from './decision-zones.ts';
-import type { ForecastView } from './forecast-view.ts';
+import { isSameAxis, type ForecastView } from './forecast-view.ts';
 
 type Expected = CandidateDetails['expected'];
 
-/** The strip as a table: what a screen reader reads, and what a phone shows. */
-export function DecisionTable({
-  view,
-  expected,
-}: {
+interface TableProps {
   readonly view: ForecastView;
   readonly expected: Expected;
-}): ReactNode {
+}
+
+function isSameTable(one: TableProps, other: TableProps): boolean {
+  return one.expected === other.expected && isSameAxis(one, other);
+}
+
+/** The strip as a table: what a screen reader reads, and what a phone shows. */
+export const DecisionTable = memo(function DecisionTable({ view, expected }: TableProps): ReactNode {
   return (
     <div className="decision-list">
       <table className="decision-table">
@@ -30,7 +33,7 @@ export function DecisionTable({
       </table>
     </div>
   );
-}
+}, isSameTable);
 
 function rangeText(
   { from_mg, to_mg }: DecisionZone,

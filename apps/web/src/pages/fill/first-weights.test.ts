@@ -21,11 +21,12 @@ describe('standardHeap', () => {
 });
 
 describe('heapPath', () => {
-  test('golden: dots of one column lie on each other; one outside the axis is left out', () => {
-    const dots = heapPath([0.5, 0.5, 1.5, -0.1]).match(/M[\d.]+ [\d.]+h0/g) ?? [];
-    expect(dots).toHaveLength(2);
+  test('golden: dots of one column lie on each other, the others beside them', () => {
+    const dots = heapPath([0.1, 0.1, 0.3]).match(/M[\d.]+ [\d.]+h0/g) ?? [];
+    expect(dots).toHaveLength(3);
     const heights = dots.map((dot) => Number(/ ([\d.]+)h/.exec(dot)?.[1]));
     expect(heights[0]).toBeGreaterThan(heights[1] ?? NaN);
+    expect(heights[2]).toBe(heights[0]);
   });
   test('limit: a heap never grows into the names of the limits', () => {
     const heights = [...heapPath(new Array<number>(100).fill(0.5)).matchAll(/ ([\d.]+)h/g)].map((found) =>
@@ -40,10 +41,10 @@ describe('heapPath', () => {
 
 describe('bellPath', () => {
   test('golden: highest in the middle: height above the axis', () => {
-    const points = [...bellPath({ middle: 0.5, sd: 0.1, height: 60 }).matchAll(/([\d.]+) ([\d.]+)/g)];
+    const points = [...bellPath({ sd: 0.1, height: 60 }).matchAll(/(-?[\d.]+) ([\d.]+)/g)];
     const ys = points.map((found) => Number(found[2]));
     expect(Math.min(...ys)).toBeCloseTo(HEAP.height - 60, 1);
-    expect(Number(points[ys.indexOf(Math.min(...ys))]?.[1])).toBeCloseTo(HEAP.width / 2, 0);
+    expect(Number(points[ys.indexOf(Math.min(...ys))]?.[1])).toBeCloseTo(0, 0);
   });
 });
 

@@ -21,6 +21,21 @@ export interface ForecastView {
   readonly zones: readonly DecisionZone[];
 }
 
+/** Whether two pictures of the same forecast differ in no more than where the heap lies. */
+export function isSameAxis(one: { readonly view: ForecastView }, other: { readonly view: ForecastView }): boolean {
+  const [a, b] = [one.view, other.view];
+  return (
+    a.axis.from_mg === b.axis.from_mg &&
+    a.axis.to_mg === b.axis.to_mg &&
+    a.zones.length === b.zones.length &&
+    a.zones.every(({ from_mg, decision }, i) => b.zones[i]?.from_mg === from_mg && b.zones[i].decision === decision) &&
+    a.singleLow_mg === b.singleLow_mg &&
+    a.meanLow_mg === b.meanLow_mg &&
+    a.meanHigh_mg === b.meanHigh_mg &&
+    a.tare_mg === b.tare_mg
+  );
+}
+
 /** Weights of a first sample, at least. */
 const FIRST_COUNT = 100;
 

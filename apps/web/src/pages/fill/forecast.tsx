@@ -5,8 +5,9 @@ import { fixed } from '../../drawing/index.ts';
 import { DecisionStrip } from './decision-strip.tsx';
 import { DecisionTable } from './decision-table.tsx';
 import { standardHeap } from './first-weights.ts';
-import { forecastView, type ForecastView } from './forecast-view.ts';
+import { forecastView, isSameAxis, type ForecastView } from './forecast-view.ts';
 import { bellPath, DOT, HEAP, heapPath } from './heap-path.ts';
+import { numbersInSentence } from './open-number/index.ts';
 import './forecast.css';
 
 interface ForecastProps {
@@ -25,11 +26,19 @@ export const Forecast = memo(function Forecast({ input, candidate, details, isPe
   return (
     <section className="forecast" aria-labelledby="forecast-title">
       <h2 id="forecast-title" className={isPending ? 'forecast-title quiet' : 'forecast-title'}>
-        {FILL_WORDS.forecast({ n: firstCount, low: fixed(low_mg, 0), high: fixed(high_mg, 0) })}
+        {numbersInSentence((texts) => FILL_WORDS.forecast({ n: firstCount, ...texts }), {
+          low: { text: fixed(low_mg, 0), number: 'first-net-low' },
+          high: { text: fixed(high_mg, 0), number: 'first-net-high' },
+        })}
       </h2>
       <p className="quiet">
         {FILL_WORDS.forecastAbout}{' '}
-        {tare_mg === undefined ? '' : FILL_WORDS.forecastGross({ low: gross(low_mg), high: gross(high_mg) })}
+        {tare_mg === undefined
+          ? null
+          : numbersInSentence(FILL_WORDS.forecastGross, {
+              low: { text: gross(low_mg), number: 'first-gross-low' },
+              high: { text: gross(high_mg), number: 'first-gross-high' },
+            })}
       </p>
       <div className="forecast-picture">
         <Heap view={view} heap={heap} />
@@ -38,32 +47,32 @@ export const Forecast = memo(function Forecast({ input, candidate, details, isPe
       </div>
       <DecisionTable view={view} expected={details.expected} />
       <p className="quiet">{FILL_WORDS.readHere}</p>
-      <Consequences details={details} />
+      <Consequences expected={details.expected} />
     </section>
   );
 });
 
-const OUTLINE = { height: 64 };
+const OUTLINE = { height: 54 };
 
 function Heap({ view, heap }: { readonly view: ForecastView; readonly heap: readonly number[] }): ReactNode {
   const { axis, mean_mg, unit_mg, meanLow_mg, meanHigh_mg, outlines_mg } = view;
-  const sd = unit_mg / (axis.to_mg - axis.from_mg);
+  // As fine as is seen, so that a lever moves heap and outlines as a whole and draws none of them again.
+  const sd = Number((unit_mg / (axis.to_mg - axis.from_mg)).toFixed(3));
+  const dots = useMemo(() => heapPath(heap.map((z) => z * sd)), [heap, sd]);
+  const bell = useMemo(() => bellPath({ sd, height: OUTLINE.height }), [sd]);
   const x = (mass_mg: number): number => axis.at_frac(mass_mg) * HEAP.width;
   const [left, right] = [x(meanLow_mg), x(meanHigh_mg)];
   return (
     <svg className="forecast-heap" viewBox={`0 0 ${HEAP.width} ${HEAP.height}`} role="img" aria-label={textOf(view)}>
       <rect className="forecast-mean" x={left} width={right - left} y={HEAP.top} height={HEAP.height - HEAP.top} />
       {outlines_mg.map((middle_mg, i) => (
-        <path
-          key={i}
-          className="forecast-outline"
-          d={bellPath({ middle: axis.at_frac(middle_mg), sd, height: OUTLINE.height })}
-        />
+        <path key={i} className="forecast-outline" d={bell} transform={`translate(${x(middle_mg).toFixed(1)} 0)`} />
       ))}
       <path
         className="forecast-dots"
         strokeWidth={DOT * 0.88}
-        d={heapPath(heap.map((z) => axis.at_frac(mean_mg + z * unit_mg)))}
+        d={dots}
+        transform={`translate(${x(mean_mg).toFixed(1)} 0)`}
       />
       {[view.singleLow_mg, view.singleHigh_mg].map((limit_mg) => (
         <path key={limit_mg} className="forecast-single" d={`M${x(limit_mg)} 2V${HEAP.height}`} />
@@ -84,35 +93,51 @@ function textOf(view: ForecastView): string {
   });
 }
 
+/** The name of a limit takes about so much of the axis: closer to the end it stands inside. */
+const NAME_frac = 0.22;
+const inside = (fromEnd_frac: number): string => (fromEnd_frac < NAME_frac ? 'forecast-limit-inside' : '');
+
 /** Names of the limits over the picture. */
-function Limits({ view }: { readonly view: ForecastView }): ReactNode {
+const Limits = memo(function Limits({ view }: { readonly view: ForecastView }): ReactNode {
   const left = (mass_mg: number): string => `${(100 * view.axis.at_frac(mass_mg)).toFixed(2)}%`;
-  const { singleLow_mg, singleHigh_mg, meanLow_mg, meanHigh_mg } = view;
+  const { singleLow_mg, singleHigh_mg, meanLow_mg, meanHigh_mg, tare_mg } = view;
+  // Without a card, for want of a tare, the limits have no entry.
+  const areKnown = tare_mg !== undefined;
   return (
-    <div className="forecast-limits" aria-hidden="true">
-      <span className="forecast-limit-low" style={{ left: left(singleLow_mg) }}>
-        {FILL_WORDS.singleLow(fixed(singleLow_mg, 0))}
+    <div className="forecast-limits">
+      <span
+        className={`forecast-limit-low ${inside(view.axis.at_frac(singleLow_mg))}`}
+        style={{ left: left(singleLow_mg) }}
+      >
+        {numbersInSentence(({ value }) => FILL_WORDS.singleLow(value), {
+          value: { text: fixed(singleLow_mg, 0), number: areKnown ? 'limit-action-low' : undefined },
+        })}
       </span>
       <span className="forecast-limit-mean" style={{ left: left((meanLow_mg + meanHigh_mg) / 2) }}>
         {FILL_WORDS.meanLimits}
       </span>
-      <span className="forecast-limit-high" style={{ left: left(singleHigh_mg) }}>
-        {FILL_WORDS.singleHigh(fixed(singleHigh_mg, 0))}
+      <span
+        className={`forecast-limit-high ${inside(1 - view.axis.at_frac(singleHigh_mg))}`}
+        style={{ left: left(singleHigh_mg) }}
+      >
+        {numbersInSentence(({ value }) => FILL_WORDS.singleHigh(value), {
+          value: { text: fixed(singleHigh_mg, 0), number: areKnown ? 'limit-action-high' : undefined },
+        })}
       </span>
     </div>
   );
-}
+}, isSameAxis);
 
 /** What turning as far as the sheet's example would bring. */
-function Consequences({ details }: { readonly details: CandidateDetails }): ReactNode {
-  const { under, over } = details.expected;
+const Consequences = memo(function Consequences({ expected }: Pick<CandidateDetails, 'expected'>): ReactNode {
+  const { under, over } = expected;
   const sentences = [...consequencesOf(under, 'deeper'), ...consequencesOf(over, 'higher')];
   return sentences.map((sentence) => (
     <p key={sentence} className="quiet">
       {sentence}
     </p>
   ));
-}
+});
 
 function consequencesOf(correction: Correction | undefined, side: 'deeper' | 'higher'): readonly string[] {
   if (!correction) return [];

@@ -15,7 +15,7 @@ const interval = (...shares: readonly object[]): Parameters<typeof narrowings>[0
 describe('narrowings', () => {
   test('golden: all of the width from one guess: halved', () => {
     expect(narrowings(interval(share('refill_ratio', 1, 'two-pin-depths')))).toEqual([
-      { by: 'two-pin-depths', half_mg: 17.5 },
+      { by: 'two-pin-depths', half_mg: 17.5, share_frac: 1 },
     ]);
   });
   test('golden: guesses that one measurement halves count together, best first', () => {

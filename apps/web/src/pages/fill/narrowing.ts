@@ -1,4 +1,4 @@
-import type { CandidateDetails } from '@fillwright/engine/design';
+import { narrowedWidth_mg, type CandidateDetails } from '@fillwright/engine/design';
 
 /** A measurement and what would be left of the interval after it. */
 export interface Narrowing {
@@ -6,10 +6,10 @@ export interface Narrowing {
   readonly by: string;
   /** Half width of the central 90 % of the mean that would be left, mg. */
   readonly half_mg: number;
+  /** Share of the variance that it is named for. */
+  readonly share_frac: number;
 }
 
-/** Halving a standard deviation takes three quarters of its variance away. */
-const TAKEN = 0.75;
 /** What narrows by less than this is not worth a line. */
 const LEAST_mg = 0.5;
 
@@ -30,7 +30,7 @@ export function narrowings(interval: CandidateDetails['interval']): readonly Nar
     if (halvedBy !== undefined) shares.set(halvedBy, (shares.get(halvedBy) ?? 0) + share_frac);
   const now_mg = halfWidth_mg(interval);
   return [...shares]
-    .map(([by, share]) => ({ by, half_mg: now_mg * Math.sqrt(Math.max(0, 1 - TAKEN * share)) }))
+    .map(([by, share_frac]) => ({ by, share_frac, half_mg: narrowedWidth_mg({ half_mg: now_mg, share_frac }) }))
     .filter(({ half_mg }) => now_mg - half_mg >= LEAST_mg)
     .sort((a, b) => a.half_mg - b.half_mg);
 }

@@ -9,6 +9,7 @@ import {
 } from '@fillwright/words/en';
 import { AttentionMark, fixed } from '../../drawing/index.ts';
 import { halfWidth_mg, narrowings } from './narrowing.ts';
+import { numbersInSentence } from './open-number/index.ts';
 import './notes.css';
 
 /** Warnings of the set-up as sentences; they change in the frame of a move. */
@@ -39,12 +40,21 @@ export const Narrower = memo(function Narrower(props: {
   const found = narrowings(interval);
   return (
     <section aria-labelledby="narrower-title" className={isPending ? 'quiet' : undefined}>
-      <h2 id="narrower-title">{FILL_WORDS.narrow(fixed(halfWidth_mg(interval), 0))}</h2>
+      <h2 id="narrower-title">
+        {numbersInSentence(({ half }) => FILL_WORDS.narrow(half), {
+          half: { text: fixed(halfWidth_mg(interval), 0), number: 'half-width' },
+        })}
+      </h2>
       {found.length === 0 ? <p className="quiet">{FILL_WORDS.narrowNothing}</p> : null}
       <ol className="notes notes-pairs">
         {found.map(({ by, half_mg }) => (
           <li key={by}>
-            <span>{HALVED_BY_WORDS[by] ?? by}</span> <span>{FILL_WORDS.narrowTo(fixed(half_mg, 0))}</span>
+            <span>{HALVED_BY_WORDS[by] ?? by}</span>{' '}
+            <span>
+              {numbersInSentence(({ half }) => FILL_WORDS.narrowTo(half), {
+                half: { text: fixed(half_mg, 0), number: `narrowed:${by}` },
+              })}
+            </span>
           </li>
         ))}
       </ol>

@@ -33,5 +33,10 @@ export function setUpOf(
   if (!place) return undefined;
   const compared = candidateOfRank(design, act.compared);
   const sameMethod = compared?.method === candidate.method ? compared : undefined;
-  return { input, place, candidate, before: before ?? sameMethod, details, areDetailsPending, move: act.move };
+  return {
+    ...{ input, place, candidate, details, areDetailsPending },
+    before: before ?? sameMethod,
+    isMoving: before !== undefined,
+    move: act.move,
+  };
 }

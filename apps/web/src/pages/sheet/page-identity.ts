@@ -1,6 +1,6 @@
 import type { DocumentVersionHead } from '@fillwright/contract/documents';
 import { SHEET_WORDS } from '@fillwright/words/en';
-import type { SaveState } from '../../state/index.ts';
+import type { NamedFile, SaveState } from '../../state/index.ts';
 
 /** Which document the pages are made from, for head and foot. */
 export interface PageIdentity {
@@ -8,8 +8,17 @@ export interface PageIdentity {
   readonly version: string;
   readonly status: string;
   readonly replaces: string;
+  /** The fillers and shells it was computed from, by file and version; empty when the brief names none. */
+  readonly files: string;
   /** First signs of the hash of that version, and the seed. */
   readonly marks: string;
+}
+
+interface KnownOfDocument {
+  readonly save: SaveState;
+  readonly head: DocumentVersionHead | undefined;
+  readonly files: readonly NamedFile[];
+  readonly seed: number;
 }
 
 const SHORT_SHA = 12;
@@ -18,14 +27,11 @@ const SHORT_SHA = 12;
  * Names the version that is printed.
  *
  * @param code - of the product
- * @param known - what is kept of the text, the server's record of that version, the seed
+ * @param known - what is kept of the text, the server's record of that version, the files it names, the seed
  * @returns words for head and foot; what is not confirmed is said so
  */
-export function pageIdentity(
-  code: string,
-  known: { readonly save: SaveState; readonly head: DocumentVersionHead | undefined; readonly seed: number },
-): PageIdentity {
-  const { save, head, seed } = known;
+export function pageIdentity(code: string, known: KnownOfDocument): PageIdentity {
+  const { save, head, files, seed } = known;
   const words = SHEET_WORDS;
   const version = save.kind === 'conflict' ? save.current.version : save.version;
   const status = head ? words.kept({ status: words.status[head.status], by: head.by }) : words.notKnown;
@@ -34,6 +40,7 @@ export function pageIdentity(
     version: words.version({ code, version }),
     status: save.kind === 'kept' ? status : `${status}, ${words.notKept}`,
     replaces: head && version > 1 ? words.replaces(version - 1) : '',
+    files: words.files(files),
     marks: `${sha}, ${words.seed(seed)}`,
   };
 }

@@ -31,10 +31,13 @@ function whyNothing({ brief, candidate, details, areDetailsPending, isSearching 
 }
 
 function Sheet({ state, facts }: { readonly state: WorkbenchState; readonly facts: SheetFacts }): ReactNode {
-  const { id, save } = state;
+  const { id, save, brief } = state;
   const head = useBriefHead(id, save.kind === 'conflict' ? save.current.version : save.version);
   const at = usePrintedAt();
-  const identity = pageIdentity(facts.brief.product.code, { save, head, seed: facts.input.seed });
+  const identity = pageIdentity(facts.brief.product.code, {
+    ...{ save, head, seed: facts.input.seed },
+    files: brief.kind === 'sound' ? brief.files : [],
+  });
   const words = SHEET_WORDS;
   return (
     <div className="sheet">

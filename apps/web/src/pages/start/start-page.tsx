@@ -1,19 +1,20 @@
-import { SHELL_WORDS, START_WORDS } from '@fillwright/words/en';
+import { FILE_WORDS, SHELL_WORDS, START_WORDS } from '@fillwright/words/en';
 import type { ReactElement } from 'react';
-import { problemText, useDropFile } from '../../briefs/index.ts';
+import { FileNotes, problemText, useDropFiles } from '../../briefs/index.ts';
 import { BlankSentence } from './blank-sentence.tsx';
 import { ProductList } from './product-list.tsx';
+import { KeptFiles } from './kept-files.tsx';
 import './start-page.css';
 import { useBegin } from './use-begin.ts';
-import { useProducts } from './use-products.ts';
+import { useProducts, type Products } from './use-products.ts';
 import { WaysToBegin } from './ways-to-begin.tsx';
 import { WaysDrawing } from './ways-drawing.tsx';
 
 /** What is in the store, and three ways to begin; an empty store greets. */
 export function StartPage(): ReactElement {
   const { products, again } = useProducts();
-  const begin = useBegin();
-  const { isOver, ...drop } = useDropFile(begin.file);
+  const begin = useBegin(again);
+  const { isOver, ...drop } = useDropFiles(begin.files);
   const isEmpty = products.kind === 'there' && products.list.length === 0;
   return (
     <main className="start" id="page" data-over={isOver ? '' : undefined} aria-busy={begin.isBusy} {...drop}>
@@ -35,6 +36,8 @@ export function StartPage(): ReactElement {
           <span aria-hidden="true">▲</span> {begin.problem}
         </p>
       )}
+      <FileNotes notes={begin.notes} className="start-note" />
+      {isOver && <p className="start-note">{FILE_WORDS.dropHere}</p>}
       {products.kind === 'asking' && <p className="quiet">{START_WORDS.loading}</p>}
       {products.kind === 'trouble' && (
         <p className="start-problem attention" role="alert">
@@ -44,10 +47,20 @@ export function StartPage(): ReactElement {
           </button>
         </p>
       )}
-      {products.kind === 'there' && products.list.length > 0 && <ProductList list={products.list} />}
+      {products.kind === 'there' && <Stored products={products} />}
       {products.kind !== 'asking' && (
         <WaysToBegin begin={begin} title={isEmpty ? START_WORDS.ways : START_WORDS.waysMore} />
       )}
     </main>
+  );
+}
+
+function Stored({ products }: { products: Extract<Products, { kind: 'there' }> }): ReactElement {
+  const { list, files } = products;
+  return (
+    <>
+      {list.length > 0 && <ProductList list={list} />}
+      {files.length > 0 && <KeptFiles files={files} />}
+    </>
   );
 }

@@ -1,4 +1,4 @@
-import type { DocumentVersionHead } from '@fillwright/contract/documents';
+import type { DocumentVersionHead, NamedKind } from '@fillwright/contract/documents';
 import { useCallback, useEffect, useState } from 'react';
 import { listDocuments, newestVersion } from '../../state/documents-client.ts';
 import type { ProductLine } from './product-line.ts';
@@ -9,15 +9,20 @@ export interface Product {
   readonly line?: ProductLine;
 }
 
+/** A filler or shell of the store. */
+export interface KeptHead extends DocumentVersionHead {
+  readonly kind: NamedKind;
+}
+
 export type Products =
   | { readonly kind: 'asking' }
-  | { readonly kind: 'there'; readonly list: readonly Product[] }
+  | { readonly kind: 'there'; readonly list: readonly Product[]; readonly files: readonly KeptHead[] }
   | { readonly kind: 'trouble'; readonly error: unknown };
 
 /** As many texts are read for their first words; the others are listed by their id. */
 const MOST_LINES = 60;
 
-/** The products of the store, newest first. */
+/** The products of the store, newest first, and its fillers and shells. */
 export function useProducts(): { readonly products: Products; readonly again: () => void } {
   const [products, setProducts] = useState<Products>({ kind: 'asking' });
   const [turn, setTurn] = useState(0);
@@ -41,8 +46,10 @@ export function useProducts(): { readonly products: Products; readonly again: ()
 }
 
 async function readProducts(set: (products: Products) => void): Promise<void> {
-  const heads = [...(await listDocuments('brief'))].sort((a, b) => b.at.localeCompare(a.at));
-  set({ kind: 'there', list: heads.map((head) => ({ head })) });
+  const [briefs, ...others] = await Promise.all([listDocuments('brief'), headsOf('filler'), headsOf('shell')]);
+  const heads = [...briefs].sort((a, b) => b.at.localeCompare(a.at));
+  const files = others.flat();
+  set({ kind: 'there', list: heads.map((head) => ({ head })), files });
   if (heads.length === 0) return;
   const { productLine } = await import('./product-line.ts');
   const list = await Promise.all(
@@ -52,5 +59,9 @@ async function readProducts(set: (products: Products) => void): Promise<void> {
       return found ? { head: found, line: productLine(found.text) } : { head };
     }),
   );
-  set({ kind: 'there', list });
+  set({ kind: 'there', list, files });
+}
+
+async function headsOf(kind: NamedKind): Promise<readonly KeptHead[]> {
+  return (await listDocuments(kind)).map((head) => ({ ...head, kind }));
 }

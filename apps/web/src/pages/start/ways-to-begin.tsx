@@ -20,7 +20,7 @@ export function WaysToBegin({ begin, title }: { begin: Begin; title: string }): 
           }}
         />
         <li>
-          <FileButton className="way" onFile={begin.file}>
+          <FileButton className="way" onFiles={begin.files}>
             <WayWords name={START_WORDS.open} note={START_WORDS.openNote} />
           </FileButton>
         </li>
@@ -65,7 +65,7 @@ function MoreExamples({ begin }: { begin: Begin }): ReactElement | undefined {
   const [examples, setExamples] = useState<readonly Example[]>([]);
   useEffect(() => {
     // Without them the three ways are left; that the server does not answer is said by the list of products.
-    listExamples().then(setExamples, () => undefined);
+    listExamples('brief').then(setExamples, () => undefined);
   }, []);
   const others = examples.filter(({ name }) => name !== DEMO);
   if (others.length === 0) return undefined;

@@ -1,73 +1,27 @@
-import { defineEntry, type Entry, type NumberField } from '#catalogue';
+import { defineEntry, type Entry } from '#catalogue';
 import { boreArea_mm2 } from './bore-area.ts';
 import { discRecurrence_mg } from './disc-recurrence.ts';
+import {
+  A,
+  B,
+  BORE,
+  CAPTURED,
+  DEPTHS,
+  FEED,
+  FROM_BELOW,
+  GEOMETRY,
+  HEIGHT,
+  INITIAL,
+  MASSES,
+  PRELOAD,
+  RATE,
+  REFILL,
+  REFILLED,
+  STATIONS,
+} from './entry-fields.ts';
+import { partChangeEntry } from './part-change-entry.ts';
+import { stepGainEntry } from './step-gain-entry.ts';
 import { tampStations } from './tamp-stations.ts';
-
-const FEED = {
-  key: 'feedDensity_g_per_mL',
-  title: 'feed density in the bed',
-  kind: 'number',
-  unit: 'g/mL',
-  above: 0,
-  max: 5,
-} as const satisfies NumberField;
-const BORE = {
-  key: 'boreDiameter_mm',
-  title: 'bore diameter',
-  kind: 'number',
-  unit: 'mm',
-  above: 0,
-  max: 30,
-} as const satisfies NumberField;
-const HEIGHT = {
-  key: 'discHeight_mm',
-  title: 'disc height',
-  kind: 'number',
-  unit: 'mm',
-  above: 0,
-  max: 60,
-} as const satisfies NumberField;
-const REFILL = {
-  key: 'refill_ratio',
-  title: 'refill factor',
-  kind: 'number',
-  unit: '1',
-  min: 0,
-  max: 3,
-} as const satisfies NumberField;
-const PRELOAD = {
-  key: 'preload_N',
-  title: 'spring preload',
-  kind: 'number',
-  unit: 'N',
-  min: 0,
-  max: 2000,
-} as const satisfies NumberField;
-const RATE = {
-  key: 'rate_N_per_mm',
-  title: 'spring rate',
-  kind: 'number',
-  unit: 'N/mm',
-  min: 0,
-  max: 1000,
-} as const satisfies NumberField;
-const STATIONS = { min: 1, max: 12 } as const;
-const DEPTHS = {
-  key: 'depths_mm',
-  title: 'pin depth at the stop, below the disc top',
-  kind: 'number',
-  unit: 'mm',
-  min: 0,
-  max: 60,
-  list: STATIONS,
-} as const satisfies NumberField;
-const MASSES = { min: 1, max: 13 } as const;
-
-const GEOMETRY = {
-  text: 'geometric stepwise-fill model of tamping discs; no published worked example found',
-  read: 'geometry',
-} as const;
-const FROM_BELOW = 'Pins store penetration below the disc top face: scale signs differ between machines and texts.';
 
 const geometric: readonly Entry[] = [
   defineEntry({
@@ -113,7 +67,7 @@ const geometric: readonly Entry[] = [
     inputs: [FEED, BORE, REFILL],
     outputs: [{ key: 'gain_mg_per_mm', title: 'mass per mm of pin depth', kind: 'number', unit: 'mg/mm' }],
     sources: [GEOMETRY],
-    validity: 'Pins on their stops. On spring the gain drops to about 0 and disc and spring rule.',
+    validity: 'Pins on their stops. On spring the gain drops, with deep pins to about 0, and disc and spring rule.',
     restsOn: 'feed density and refill factor, which weights at one pin setting cannot tell apart',
     compute: ({ feedDensity_g_per_mL, boreDiameter_mm, refill_ratio }) => ({
       gain_mg_per_mm: refill_ratio * feedDensity_g_per_mL * boreArea_mm2(boreDiameter_mm),
@@ -168,32 +122,7 @@ const stations = defineEntry({
   title: 'Measuring disc with spring plungers, station by station',
   equation:
     'A\\,P\\!\\left(\\tfrac{M}{A(H-x_k)}\\right) = F_0 + k_s(p_k - x_k)\\ \\text{or}\\ x_k = p_k,\\quad M = m_{k-1}+c_k,\\quad m_k = M + f\\,\\rho_0 A\\,x_k',
-  inputs: [
-    FEED,
-    BORE,
-    HEIGHT,
-    DEPTHS,
-    REFILL,
-    { key: 'captured_mg', title: 'powder dragged in per tamp', kind: 'number', unit: 'mg', min: 0, optional: true },
-    { key: 'a_frac', title: 'Kawakita a: greatest volume reduction', kind: 'number', unit: '1', above: 0, below: 1 },
-    { key: 'b_per_MPa', title: 'Kawakita b', kind: 'number', unit: '1/MPa', above: 0 },
-    {
-      key: 'initialDensity_g_per_mL',
-      title: 'packing from which a and b were fitted',
-      kind: 'number',
-      unit: 'g/mL',
-      above: 0,
-      max: 5,
-    },
-    PRELOAD,
-    RATE,
-    {
-      key: 'isRefilledAfterLastPin',
-      title: 'powder between the last pin and the scraper',
-      kind: 'flag',
-      optional: true,
-    },
-  ],
+  inputs: [FEED, BORE, HEIGHT, DEPTHS, REFILL, CAPTURED, A, B, INITIAL, PRELOAD, RATE, REFILLED],
   outputs: [
     { key: 'masses_mg', title: 'mass when each station is left', kind: 'number', unit: 'mg', ...LIST_OF_STATIONS },
     { key: 'reached_mm', title: 'depth really reached', kind: 'number', unit: 'mm', ...LIST_OF_STATIONS },
@@ -270,5 +199,32 @@ const slug: readonly Entry[] = [
   }),
 ];
 
+const largest = defineEntry({
+  id: 'dosing.largest-slug',
+  title: 'Heaviest slug that stays whole in a shell',
+  equation: 'W_{max} = \\frac{\\rho\\,A\\,L_{max}}{1+e_a},\\quad A = \\frac{\\pi D^2}{4}',
+  inputs: [
+    { key: 'slugDensity_g_per_mL', title: 'mean slug density', kind: 'number', unit: 'g/mL', above: 0, max: 5 },
+    BORE,
+    { key: 'longestSlug_mm', title: 'longest slug that stays whole', kind: 'number', unit: 'mm', above: 0, max: 60 },
+    { key: 'axialSpringback_pct', title: 'springback in length', kind: 'number', unit: '%', min: 0, max: 50 },
+  ],
+  outputs: [{ key: 'mass_mg', title: 'mass of the slug', kind: 'number', unit: 'mg' }],
+  sources: [{ text: 'geometry of a cylinder, springback taken off its length', read: 'geometry' }],
+  validity: 'Packed as the slug it is compared with; a longer one crumbles when the cap closes.',
+  restsOn: 'the slug density, the figures of the shell and the springback',
+  compute: ({ slugDensity_g_per_mL, boreDiameter_mm, longestSlug_mm, axialSpringback_pct }) => ({
+    mass_mg: (slugDensity_g_per_mL * boreArea_mm2(boreDiameter_mm) * longestSlug_mm) / (1 + axialSpringback_pct / 100),
+  }),
+});
+
 /** Catalogue entries of the measuring disc. */
-export const entries: readonly Entry[] = [...geometric, ...forces, stations, ...slug];
+export const entries: readonly Entry[] = [
+  ...geometric,
+  ...forces,
+  stations,
+  stepGainEntry,
+  partChangeEntry,
+  ...slug,
+  largest,
+];

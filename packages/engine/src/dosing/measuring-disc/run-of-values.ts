@@ -1,4 +1,5 @@
-import type { DosingContext, ParameterValues } from '../dosing.ts';
+import type { Powder } from '#materials';
+import type { ParameterValues } from '../dosing.ts';
 import { offsetKey } from './keys.ts';
 import { lawOfValues } from './law-of-values.ts';
 import type { SetUp } from './set-up.ts';
@@ -6,6 +7,18 @@ import type { DiscRun } from './disc-run.ts';
 
 /** A pin never reaches the base of the disc, however far its setting is off. */
 export const LEAST_PLUG_mm = 0.5;
+
+/** Of the context of a dose what a run needs. */
+export interface RunContext {
+  readonly material: Pick<Powder, 'compression'>;
+  readonly filler: {
+    readonly disc: { readonly isRefilledAfterLastPin: boolean };
+    readonly pins: { readonly scales: readonly { readonly station: number }[] };
+  };
+}
+
+/** Of a set-up what a run needs. */
+type RunSetUp = Pick<SetUp, 'boreDiameter_mm' | 'boreArea_mm2' | 'discHeight_mm' | 'depths_mm'>;
 
 /**
  * The station model's input for sets of parameter values.
@@ -17,7 +30,7 @@ export const LEAST_PLUG_mm = 0.5;
  * @throws nothing
  * @source none: bookkeeping
  */
-export function runOfValues(context: DosingContext, setUp: SetUp): (values: ParameterValues) => DiscRun {
+export function runOfValues(context: RunContext, setUp: RunSetUp): (values: ParameterValues) => DiscRun {
   const { boreDiameter_mm, boreArea_mm2, discHeight_mm } = setUp;
   const { compression } = context.material;
   const { isRefilledAfterLastPin } = context.filler.disc;

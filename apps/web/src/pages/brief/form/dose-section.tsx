@@ -5,7 +5,6 @@ import { ChoiceField } from '../../../fields/index.ts';
 import { countIn } from '../brief-document.ts';
 import { valueIn } from '../../../briefs/index.ts';
 import { useBriefForm, useField, type Change } from '../form-context.ts';
-import { ArithmeticView } from '../arithmetic-view.tsx';
 import { choicesOf, ChoiceAt, NumberAt, QuantityAt, TextAt } from './fields-at.tsx';
 import { FormSection } from './form-section.tsx';
 import { ListAt } from './list-at.tsx';
@@ -21,7 +20,7 @@ const KEYS_OF_RULE: Readonly<Record<string, readonly string[]>> = {
 };
 const RULES = choicesOf(BRIEF_PAGE_WORDS.rules);
 
-/** What each capsule must hold: rule, figures, substances, and the arithmetic that follows. */
+/** What each capsule must hold: rule, figures, substances. */
 export function DoseSection({ number }: { number: number }): ReactElement {
   const { document } = useBriefForm();
   const rule = valueIn(document.value, [...TARGET, 'rule']);
@@ -50,7 +49,6 @@ export function DoseSection({ number }: { number: number }): ReactElement {
       />
       <QuantityAt at={[...PART, 'blendRsd_pct']} step={0.1} />
       <NumberAt at={[...PART, 'assayError_pct']} step={0.1} />
-      <ArithmeticView />
     </FormSection>
   );
 }

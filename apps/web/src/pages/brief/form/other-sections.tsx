@@ -1,18 +1,18 @@
 import type { ValuePath } from '@fillwright/contract/files';
-import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
+import { BRIEF_PAGE_WORDS, FILE_WORDS } from '@fillwright/words/en';
 import type { ReactElement } from 'react';
 import { ChoiceField, FieldFault } from '../../../fields/index.ts';
+import { useWorkbench, type NamedFile } from '../../../state/index.ts';
 import { useField } from '../form-context.ts';
 import { choicesOf, ChoiceAt, NumberAt, QuantityAt, TextAt } from './fields-at.tsx';
 import { FormSection } from './form-section.tsx';
 import { ListAt } from './list-at.tsx';
+import { choiceOfPath, useFillers } from './use-fillers.ts';
 
 const TESTS = choicesOf(BRIEF_PAGE_WORDS.tests);
 const USES = choicesOf(BRIEF_PAGE_WORDS.uses);
-const FILLERS = [
-  { value: 'generic', text: BRIEF_PAGE_WORDS.generic },
-  { value: 'own', text: BRIEF_PAGE_WORDS.ownFiller },
-];
+const GENERIC = { value: 'generic', text: BRIEF_PAGE_WORDS.generic };
+const BY_PATH = { value: 'by path', text: FILE_WORDS.otherPath };
 
 export function ProductSection({ number }: { number: number }): ReactElement {
   return (
@@ -33,24 +33,34 @@ export function ProductSection({ number }: { number: number }): ReactElement {
 
 export function FillerSection({ number }: { number: number }): ReactElement {
   const { field, raw, set } = useField(['filler']);
-  const isOwn = typeof raw === 'string' && raw !== 'generic';
+  const named = useWorkbench(({ brief }) => (brief.kind === 'reading' ? '' : brief.files.map(versionOf).join(' ')));
+  const fillers = useFillers(named);
+  const path = typeof raw === 'string' && raw !== 'generic' ? raw : undefined;
+  const chosen = path === undefined ? undefined : choiceOfPath(fillers, path);
+  const isByPath = path !== undefined && chosen === undefined;
   return (
     <FormSection {...{ id: 'filler', number, title: BRIEF_PAGE_WORDS.sections.filler }}>
       <ChoiceField
         {...field}
-        id={isOwn ? `${field.id}-kind` : field.id}
-        fault={isOwn ? undefined : field.fault}
-        choices={FILLERS}
-        value={raw === undefined ? undefined : isOwn ? 'own' : 'generic'}
+        id={isByPath ? `${field.id}-kind` : field.id}
+        fault={isByPath ? undefined : field.fault}
+        choices={[GENERIC, ...fillers, BY_PATH]}
+        value={isByPath ? BY_PATH.value : (chosen ?? (raw === 'generic' ? raw : undefined))}
         onCommit={(to) => {
-          set(to === 'own' ? BRIEF_PAGE_WORDS.newFiller : to);
+          set(to === BY_PATH.value ? BRIEF_PAGE_WORDS.newFiller : to);
         }}
       />
-      {isOwn && <TextAt at={['filler']} label={BRIEF_PAGE_WORDS.fillerFile} help={BRIEF_PAGE_WORDS.fillerFileHelp} />}
+      {isByPath && (
+        <TextAt at={['filler']} label={BRIEF_PAGE_WORDS.fillerFile} help={BRIEF_PAGE_WORDS.fillerFileHelp} />
+      )}
       <RangeFields at={['validated', 'pinDepth']} step={0.1} />
       <RangeFields at={['validated', 'discHeight']} step={0.5} />
     </FormSection>
   );
+}
+
+function versionOf({ kind, id, version = 0 }: NamedFile): string {
+  return `${kind}/${id}/${String(version)}`;
 }
 
 function RangeFields({ at, step }: { at: ValuePath; step: number }): ReactElement {

@@ -1,3 +1,6 @@
+export { numbersInSentence } from './numbers-in-sentence.tsx';
+export type { NumberKey } from './number-reference.ts';
+export { PageNumber } from './page-number.tsx';
 export { useOpenNumber } from './open-number-context.ts';
 export { OpenNumberPanel, usePanelAhead } from './lazy-panel.tsx';
 export { OpenNumberProvider } from './open-number-provider.tsx';

@@ -31,7 +31,9 @@ export interface InputRow {
 const Z_90 = 1.6448536269514722;
 const DIGITS = 4;
 /** Entries of the station model: the equation of one number uses few of their many inputs. */
-const MANY_INPUTS = /^dosing\.disc-(stations|recurrence)$/;
+const MANY_INPUTS = /^dosing\.disc-(stations|recurrence|step-gain|part-change)$|^shells\.slug-fit$/;
+/** Where the shown line only names the model, all that is uncertain in it counts. */
+const BY_MODEL = /^dosing\.disc-step-gain$/;
 
 /**
  * The inputs of a number with value, interval and origin.
@@ -49,22 +51,35 @@ export function inputRows(
   const symbols = symbolsOf(reference);
   const shown = of.equation?.symbols ?? new Set<string>();
   const made = (reference.from ?? []).flatMap((key) => numberRow(key, of.references));
-  const inputs = entry.inputs.flatMap((field): InputRow[] => {
+  const inputs = entry.inputs.flatMap((field): readonly InputRow[] => {
     const value = valueText(field, reference);
     if (value === undefined) return [];
     const symbol = symbols[field.key];
-    const isInEquation = !MANY_INPUTS.test(entry.id) || isUsed(symbol, shown);
     const origin = reference.origins?.[field.key] ?? {};
-    return [
-      {
-        ...{ key: field.key, title: titleOf(field, symbol), value, isInEquation },
-        ...(symbol === undefined ? {} : { symbol }),
-        ...originOf(field, reference, origin),
-        ...(origin.number !== undefined && of.references[origin.number] ? { number: origin.number } : {}),
-      },
-    ];
+    const isModelled = BY_MODEL.test(entry.id) && origin.parameter !== undefined;
+    const isInEquation = !MANY_INPUTS.test(entry.id) || isModelled || isUsed(symbol, shown);
+    const row: InputRow = {
+      ...{ key: field.key, title: titleOf(field, symbol), value, isInEquation },
+      ...(symbol === undefined ? {} : { symbol }),
+      ...originOf(field, reference, origin),
+      ...(origin.number !== undefined && of.references[origin.number] ? { number: origin.number } : {}),
+    };
+    return itemRows(row, field, reference) ?? [row];
   });
   return [...made, ...inputs];
+}
+
+/** A list whose items are different things: one row each, with the letter's own subscript. */
+function itemRows(row: InputRow, field: Field, { inputs, items }: NumberReference): readonly InputRow[] | undefined {
+  const values = inputs[field.key];
+  const names = items?.[field.key];
+  if (!names || !Array.isArray(values)) return undefined;
+  const unit = 'unit' in field ? field.unit : '1';
+  return (values as readonly number[]).map((value, i) => ({
+    ...{ ...row, key: `${row.key} ${i}`, title: names[i] ?? row.title },
+    value: numberText(value, { unit, digits: DIGITS }),
+    ...(row.symbol === undefined ? {} : { symbol: row.symbol.replace(/_i$/, `_${i + 1}`) }),
+  }));
 }
 
 /** Some titles of the catalogue end with their letter, which has a column of its own here. */
@@ -86,11 +101,17 @@ function symbolsOf({ entry, station }: NumberReference): Readonly<Record<string,
   return Object.fromEntries(meanings.map(([letter, { key }]) => [key, ofStation(letter)]));
 }
 
+/** Letters of other numbers of the page in the equations that are made from them. */
+const NUMBER_LETTERS: Readonly<Record<string, string>> = {
+  ...{ mass: 'm', force: 'F', 'slug-dead': 'dead', 'slug-proud': 'proud' },
+};
+
 function numberRow(key: NumberKey, references: NumberReferences): readonly InputRow[] {
   const reference = references[key];
   if (!reference) return [];
   const { text } = openedNumber(reference);
-  const letter = { mass: 'm', force: 'F' }[key.split(':')[0] ?? ''];
+  const [name = '', station] = key.split(':');
+  const letter = NUMBER_LETTERS[name];
   return [
     {
       ...{
@@ -103,7 +124,7 @@ function numberRow(key: NumberKey, references: NumberReferences): readonly Input
         known: '',
         isInEquation: true,
       },
-      ...(letter === undefined ? {} : { symbol: `${letter}_${String(reference.station ?? '')}` }),
+      ...(letter === undefined ? {} : { symbol: station === undefined ? letter : `${letter}_${station}` }),
     },
   ];
 }

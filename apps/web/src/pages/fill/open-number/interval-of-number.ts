@@ -1,14 +1,8 @@
-import { intervalOfMean, parameterDraws, type MeanInterval, type Prediction } from '@fillwright/engine/dosing';
+import { intervalOfMean, parameterDraws, type Prediction } from '@fillwright/engine/dosing';
+import { intervalOfGain } from './interval-of-gain.ts';
+import type { NumberInterval } from './number-interval.ts';
 import type { NumberKey } from './number-reference.ts';
 import type { PageFacts } from './references/page-facts.ts';
-
-/** How sure a number of the prediction is, in its own unit. */
-export interface NumberInterval {
-  readonly low90: number;
-  readonly high90: number;
-  readonly sd: number;
-  readonly shares: MeanInterval['shares'];
-}
 
 /**
  * Interval of a number that the uncertain parameters move, by the same draws as that of the mean.
@@ -18,6 +12,7 @@ export interface NumberInterval {
  * @returns central 90 % and shares; undefined for a number that does not come from the parameters
  */
 export function intervalOfNumber(key: NumberKey, facts: PageFacts): NumberInterval | undefined {
+  if (key.startsWith('gain:')) return intervalOfGain(Number(key.slice('gain:'.length)), facts);
   const read = readerOf(key);
   if (!read) return undefined;
   const { candidate, input, place, parameters } = facts;
@@ -36,7 +31,7 @@ export function intervalOfNumber(key: NumberKey, facts: PageFacts): NumberInterv
 
 /** @returns whether the parameters move a number, so that it has an interval */
 export function hasInterval(key: NumberKey | undefined): key is NumberKey {
-  return key !== undefined && readerOf(key) !== undefined;
+  return key !== undefined && (key.startsWith('gain:') || readerOf(key) !== undefined);
 }
 
 /** Numbers of a prediction by key; what is measured or given does not move with the parameters. */

@@ -16,7 +16,10 @@ export function OpenNumberPanel(): ReactNode {
 /** Fetches the panel when the page has come to rest, so that the first number opens at once. */
 export function usePanelAhead(): void {
   useEffect(() => {
-    const timer = setTimeout(() => void load(), AFTER_ms);
+    const timer = setTimeout(() => {
+      // Without a connection nothing is lost: the panel is asked for again when a number is opened.
+      load().catch(() => undefined);
+    }, AFTER_ms);
     return () => {
       clearTimeout(timer);
     };

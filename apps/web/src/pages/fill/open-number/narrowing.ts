@@ -1,5 +1,5 @@
 import { adjusterName, OPEN_NUMBER_WORDS, PARAMETER_NAMES } from '@fillwright/words/en';
-import type { NumberInterval } from './interval-of-number.ts';
+import type { NumberInterval } from './number-interval.ts';
 import { numberText } from './number-text.ts';
 
 const Z_90 = 1.6448536269514722;

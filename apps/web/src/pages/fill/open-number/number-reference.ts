@@ -4,6 +4,13 @@ import type { Quantity } from '@fillwright/engine/quantity';
 type Station = number;
 /** Place in a list, from 0: no unit. */
 type Index = number;
+/** Place in the ranking, from 1: no unit. */
+type Rank = number;
+/** Slot and number of a part in stock: `disc:D66-160`. */
+type PartName = string;
+type ShellSize = string;
+/** Code of a measurement, as `halvedBy` has it. */
+type Measurement = string;
 
 /**
  * Every number of the bench that opens, by name. `mass:2` is the mass when station 2 is left, `pass:0` the first test of
@@ -14,12 +21,17 @@ export type NumberKey =
   | 'mass'
   | 'mean'
   | 'density'
-  | `slug-${'length' | 'width' | 'dead' | 'proud' | 'longest'}`
+  | `slug-${'length' | 'width' | 'dead' | 'proud' | 'longest' | 'free' | 'rim'}`
+  | `part:${PartName}`
+  | `largest:${ShellSize}`
   | 'loose'
   | `outside-${'means' | 'capsules'}`
   | 'set-up'
   | 'spread'
-  | `limit-${'mean' | 'alert' | 'action'}-${'low' | 'high'}`
+  | `${'limit' | 'gross'}-${'mean' | 'alert' | 'action'}-${'low' | 'high'}`
+  | `first-${'net' | 'gross'}-${'low' | 'high'}`
+  | 'half-width'
+  | `narrowed:${Measurement}`
   | 'tare-error'
   | 'shell-blur'
   | `${'pass' | 'acceptance' | 'content-acceptance'}:${Index}`
@@ -64,6 +76,10 @@ export interface NumberReference {
   readonly value?: number;
   /** Unit where there is no entry to say it. */
   readonly unit?: string;
+  /** What each item of a list is, by key of the input: then every item has a row of its own. */
+  readonly items?: Readonly<Record<string, readonly string[]>>;
+  /** A difference: it stands with its sign. */
+  readonly isChange?: true;
   /** Where the page shows something else than the entry computes, what that is. */
   readonly remark?: string;
   readonly origins?: Readonly<Record<string, InputOrigin>>;
@@ -71,6 +87,12 @@ export interface NumberReference {
   readonly from?: readonly NumberKey[];
   /** Values of letters of the equation that are no inputs, as `symbolText` spells them. */
   readonly letters?: Readonly<Record<string, number>>;
+}
+
+/** A number of another set-up of the ranking than the one that is drawn. */
+export interface NumberOfRank {
+  readonly key: NumberKey;
+  readonly rank: Rank;
 }
 
 /** What can be opened, by key. */

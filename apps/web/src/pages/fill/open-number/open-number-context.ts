@@ -1,14 +1,17 @@
 import { createContext, useContext } from 'react';
-import type { Letter, NumberKey, NumberReference } from './number-reference.ts';
+import type { Letter, NumberKey, NumberOfRank, NumberReference } from './number-reference.ts';
+
+/** A number of the set-up that is drawn, of another one, or one as it was. */
+export type Opened = NumberKey | NumberOfRank | NumberReference;
 
 /** Which number stands open, and how to open another. */
 export interface OpenNumber {
   /** The number that is open; left out when none is. */
-  readonly current?: NumberKey | NumberReference;
+  readonly current?: Opened;
   /** How many steps back there are until it closes; 0 when nothing is open. */
   readonly depth: number;
   /** Opens a number in place, on top of the one that is open; by key it follows the levers. */
-  readonly open: (what: NumberKey | NumberReference) => void;
+  readonly open: (what: Opened) => void;
   /** One step back; from the first number it closes. */
   readonly back: () => void;
   /** Closes, and gives the focus back to where the first number was opened. */

@@ -1,57 +1,54 @@
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import { useContext, useEffect, useId, useMemo, useRef, type ReactNode } from 'react';
 import { AttentionMark } from '../../../drawing/index.ts';
-import { useWorkbench } from '../../../state/index.ts';
 import { inputRows } from './input-rows.ts';
-import type { NumberInterval } from './interval-of-number.ts';
+import type { NumberInterval } from './number-interval.ts';
 import { narrowing } from './narrowing.ts';
 import type { NumberReference, NumberReferences } from './number-reference.ts';
 import { rangeText } from './number-text.ts';
-import { LettersContext, useOpenNumber } from './open-number-context.ts';
+import { LettersContext, useOpenNumber, type Opened as What } from './open-number-context.ts';
 import { openedNumber, type OpenedNumber } from './opened-number.ts';
 import { PanelEquation } from './panel-equation.tsx';
 import { PanelInputs } from './panel-inputs.tsx';
 import { PanelRests } from './panel-rests.tsx';
-import { numberReferences } from './references/number-references.ts';
-import { pageFacts } from './references/page-facts.ts';
 import { UsedBy } from './used-by.tsx';
+import { useNumberFacts } from './use-number-facts.ts';
 import { useNumberInterval } from './use-number-interval.ts';
 import './open-number.css';
 
 /** A number opened in place of the lower band: equation, inputs, what it rests on, what uses it. */
 export function OpenNumberPanel(): ReactNode {
   const { current } = useOpenNumber();
-  const candidate = useWorkbench((state) => state.candidate);
-  const details = useWorkbench((state) => state.details);
-  const input = useWorkbench(({ brief }) => (brief.kind === 'sound' ? brief.input : undefined));
-  const facts = useMemo(
-    () => (candidate && input ? pageFacts(candidate, details, input) : undefined),
-    [candidate, details, input],
-  );
-  const references = useMemo(
-    () => (candidate && input ? numberReferences(candidate, details, input) : {}),
-    [candidate, details, input],
-  );
+  const { facts, references, rank } = useNumberFacts(current);
   const reference = useFollowed(current, references);
   const { interval, isPending } = useNumberInterval(reference?.key, facts);
-  if (!reference) return null;
-  return <Opened {...{ reference, references, interval, isPending }} />;
+  if (!reference) return <Gone />;
+  return <Opened {...{ reference, references, interval, isPending, rank }} />;
 }
 
 /** A number by key follows the levers; when it is gone (a pin was set flush) what it was stays. */
-function useFollowed(
-  current: ReturnType<typeof useOpenNumber>['current'],
-  references: NumberReferences,
-): NumberReference | undefined {
-  const last = useRef<NumberReference>(undefined);
+function useFollowed(current: What | undefined, references: NumberReferences): NumberReference | undefined {
+  const last = useRef<{ readonly what: What | undefined; readonly reference: NumberReference }>(undefined);
   const key = typeof current === 'string' ? current : current?.key;
-  const found =
-    (key === undefined ? undefined : references[key]) ?? (typeof current === 'object' ? current : undefined);
-  const followed = found ?? (last.current?.key === key ? last.current : undefined);
+  const given = typeof current === 'object' && 'entry' in current ? current : undefined;
+  const found = (key === undefined ? undefined : references[key]) ?? given;
+  const followed = found ?? (last.current?.what === current ? last.current?.reference : undefined);
   useEffect(() => {
-    last.current = followed;
+    last.current = followed && { what: current, reference: followed };
   });
   return followed;
+}
+
+/** A number that cannot be followed any more: said so, with the way back. */
+function Gone(): ReactNode {
+  return (
+    <section className="open-number">
+      <p className="open-number-head">{OPEN_NUMBER_WORDS.gone}</p>
+      <div className="open-number-side">
+        <Buttons />
+      </div>
+    </section>
+  );
 }
 
 interface OpenedProps {
@@ -59,9 +56,10 @@ interface OpenedProps {
   readonly references: NumberReferences;
   readonly interval: NumberInterval | undefined;
   readonly isPending: boolean;
+  readonly rank: number | undefined;
 }
 
-function Opened({ reference, references, interval, isPending }: OpenedProps): ReactNode {
+function Opened({ reference, references, interval, isPending, rank }: OpenedProps): ReactNode {
   const setLetters = useContext(LettersContext);
   const opened = useMemo(() => openedNumber(reference), [reference]);
   const { entry, equation, unit } = opened;
@@ -70,13 +68,15 @@ function Opened({ reference, references, interval, isPending }: OpenedProps): Re
     [entry, equation, reference, references],
   );
   useEffect(() => {
-    setLetters(equation?.inDrawing ?? []);
-  }, [equation, setLetters]);
+    // The drawing shows another set-up: nothing of this one is measured there.
+    setLetters(rank === undefined ? (equation?.inDrawing ?? []) : []);
+  }, [equation, rank, setLetters]);
   const heading = useId();
   return (
     <section className="open-number" aria-labelledby={heading}>
       <div className="open-number-head">
         <Heading id={heading} opened={opened} />
+        {rank === undefined ? null : <p>{OPEN_NUMBER_WORDS.ofRank(rank)}</p>}
         <Interval interval={interval} isPending={isPending} />
         {equation ? <PanelEquation equation={equation} /> : null}
         <Remarks opened={opened} />

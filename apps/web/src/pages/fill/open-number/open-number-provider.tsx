@@ -1,19 +1,17 @@
 import { useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
-import type { Letter, NumberKey, NumberReference } from './number-reference.ts';
-import { LettersContext, OpenNumberContext, type OpenNumber } from './open-number-context.ts';
+import type { Letter } from './number-reference.ts';
+import { LettersContext, OpenNumberContext, type Opened, type OpenNumber } from './open-number-context.ts';
 
-type What = NumberKey | NumberReference;
-
-const keyOf = (what: What | undefined): string | undefined => (typeof what === 'string' ? what : what?.key);
+const keyOf = (what: Opened | undefined): string | undefined => (typeof what === 'string' ? what : what?.key);
 
 /** Keeps which numbers were opened one out of the other, and where the focus goes back to. */
 export function OpenNumberProvider({ children }: { readonly children: ReactNode }): ReactNode {
-  const [stack, setStack] = useState<readonly What[]>([]);
+  const [stack, setStack] = useState<readonly Opened[]>([]);
   const [letters, setLetters] = useState<readonly Letter[]>([]);
   const opener = useRef<{ readonly element: Element | null; readonly key: string | undefined }>(undefined);
   const depth = stack.length;
 
-  const open = useCallback((what: What) => {
+  const open = useCallback((what: Opened) => {
     opener.current ??= { element: document.activeElement, key: keyOf(what) };
     setStack((before) => (before.at(-1) === what ? before : [...before, what]));
   }, []);

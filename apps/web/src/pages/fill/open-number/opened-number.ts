@@ -75,7 +75,8 @@ function unitOf({ output, unit = '1' }: NumberReference, entry: Entry | undefine
 
 function textOf(reference: NumberReference, value: number, entry: Entry | undefined): string {
   const { output, entry: id } = reference;
-  return numberText(value, { unit: unitOf(reference, entry), key: output, entry: id });
+  const text = numberText(value, { unit: unitOf(reference, entry), key: output, entry: id });
+  return reference.isChange && value > 0 ? `+${text}` : text;
 }
 
 function otherOutputs(

@@ -1,3 +1,4 @@
+import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import { createElement, type ReactNode } from 'react';
 import type { ShownEquation } from './equation/shown-equation.ts';
 import type { EquationLine } from './latex/equation-lines.ts';
@@ -6,7 +7,8 @@ import { mathOf } from './latex/math-of.tsx';
 /** An equation, and below each of its lines the same with the numbers put in, aligned at the relation. */
 export function PanelEquation({ equation }: { readonly equation: Pick<ShownEquation, 'lines'> }): ReactNode {
   return equation.lines.map(({ letters, numbers }, i) => (
-    <div className="open-number-equation" key={i}>
+    // A line longer than a narrow screen scrolls, by keys too.
+    <div className="open-number-equation" role="group" aria-label={OPEN_NUMBER_WORDS.equation} tabIndex={0} key={i}>
       {createElement(
         'math',
         { display: 'block' },

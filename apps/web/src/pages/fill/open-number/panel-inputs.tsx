@@ -3,9 +3,9 @@ import { plainNumber } from '@fillwright/words/numbers';
 import type { CSSProperties, ReactNode } from 'react';
 import { SourceMark } from '../../../fields/index.ts';
 import type { InputRow } from './input-rows.ts';
-import type { NumberInterval } from './interval-of-number.ts';
+import type { NumberInterval } from './number-interval.ts';
 import { MathSymbol } from './latex/math-symbol.tsx';
-import { useOpenNumber } from './open-number-context.ts';
+import { useLink } from './use-link.ts';
 
 interface PanelInputsProps {
   readonly rows: readonly InputRow[];
@@ -73,7 +73,7 @@ function InputTable({ rows, interval }: PanelInputsProps): ReactNode {
 }
 
 function Origin({ row }: { readonly row: InputRow }): ReactNode {
-  const { open } = useOpenNumber();
+  const open = useLink();
   const { number, basis, words, known, key } = row;
   return (
     <>

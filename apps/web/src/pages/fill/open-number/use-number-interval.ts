@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
-import { hasInterval, intervalOfNumber, type NumberInterval } from './interval-of-number.ts';
+import { hasInterval, intervalOfNumber } from './interval-of-number.ts';
+import type { NumberInterval } from './number-interval.ts';
 import type { NumberKey } from './number-reference.ts';
 import type { PageFacts } from './references/page-facts.ts';
 

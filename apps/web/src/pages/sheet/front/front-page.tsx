@@ -39,6 +39,7 @@ export function FrontPage({ facts, identity }: FrontPageProps): ReactNode {
         <>
           <p>{identity.version}</p>
           <p>{[identity.replaces, identity.status].filter((text) => text !== '').join(', ')}</p>
+          {identity.files !== '' && <p>{identity.files}</p>}
         </>
       }
       foot={[footOf(brief.product.name, identity), words.backIs]}
@@ -60,9 +61,20 @@ export function FrontPage({ facts, identity }: FrontPageProps): ReactNode {
       <FirstWeights facts={facts} />
       <LookOut facts={facts} />
       <p className="sheet-check-line">
-        <span className="sheet-line-100" aria-hidden="true" /> {words.checkLine}
+        <CheckLine /> {words.checkLine}
       </p>
     </SheetSide>
+  );
+}
+
+/** From mark to mark 100 mm. No view box, no border: a browser puts those on whole pixels. */
+function CheckLine(): ReactNode {
+  return (
+    <svg className="sheet-line-100" aria-hidden="true">
+      <line x2="100mm" y1="1.5mm" y2="1.5mm" />
+      <line y2="3mm" />
+      <line x1="100mm" x2="100mm" y2="3mm" />
+    </svg>
   );
 }
 

@@ -82,10 +82,9 @@ function readingAt({ place, details }: SheetFacts, station: number | undefined, 
   return readingOfDepth_division({ axis, scale, discHeight_mm }, depth_mm);
 }
 
-function stepText({ details, candidate }: SheetFacts, { adjuster, step_division = NaN }: SheetLine): string {
+function stepText({ details }: SheetFacts, { adjuster, step_division = NaN }: SheetLine): string {
   const gain = details.gains.settings.find(({ key }) => key === adjuster);
-  const trace = candidate.prediction.stations.find((one) => one.adjuster === adjuster);
   if (!gain) return SHEET_WORDS.noGain;
-  const mass = trace?.regime === 'on-stop' ? `${fixed(gain.median_mg_per_step, 2)}\u202Fmg` : SHEET_WORDS.about0;
+  const mass = `${fixed(gain.median_mg_per_step, 2)}\u202Fmg`;
   return SHEET_WORDS.perStep({ step: short(step_division), mass });
 }

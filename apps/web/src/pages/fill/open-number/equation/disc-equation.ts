@@ -28,7 +28,6 @@ export function discEquation(
   outputs: Readonly<Record<string, unknown>>,
 ): ChosenEquation | undefined {
   const { entry, output, station } = reference;
-  if (entry === 'dosing.disc-pin-gain') return gainEquation(reference, outputs);
   if (entry !== 'dosing.disc-stations' && entry !== 'dosing.disc-recurrence') return undefined;
   if (output === 'slugDensity_g_per_mL') return densityEquation(reference, outputs);
   if (station === undefined) return undefined;
@@ -173,24 +172,6 @@ function densityEquation({ inputs }: NumberReference, outputs: Readonly<Record<s
       ...place('m', String(last), 'mass', last),
       ...place('A', undefined, 'bore-area', last),
       ...place('H', undefined, 'disc-height'),
-    ],
-  };
-}
-
-function gainEquation(
-  { inputs, station }: NumberReference,
-  outputs: Readonly<Record<string, unknown>>,
-): ChosenEquation {
-  const bore = given(inputs, 'boreDiameter_mm');
-  const gain = given(outputs, 'gain_mg_per_mm');
-  const feed = given(inputs, 'feedDensity_g_per_mL');
-  return {
-    latex: 'g = \\frac{dW}{dp} = f\\,\\rho_0 A',
-    values: { g: gain, f: given(inputs, 'refill_ratio'), ρ_0: feed, A: (Math.PI / 4) * bore * bore },
-    inDrawing: [
-      ...place('ρ', '0', 'feed-density'),
-      ...place('f', undefined, 'refill', station),
-      ...place('A', undefined, 'bore-area', station),
     ],
   };
 }

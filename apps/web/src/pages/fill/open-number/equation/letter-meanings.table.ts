@@ -49,13 +49,14 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
     ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), H: of('discHeight_mm'), p_k: of('depths_mm') },
     f: of('refills_ratio'),
   },
-  'dosing.disc-pin-gain': {
-    ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), f: of('refill_ratio') },
-  },
   'dosing.tamp-pressure': {
     ...{ P: of('pressures_MPa'), F: of('forces_N', 'force'), D: of('boreDiameter_mm', 'bore-diameter') },
   },
-  'dosing.spring-force': { F: of('force_N', 'force'), F_0: of('preload_N'), k: of('rate_N_per_mm') },
+  'dosing.spring-force': {
+    ...{ F: of('force_N', 'force'), F_0: of('preload_N'), k: of('rate_N_per_mm') },
+    // Values of the two depths come with the reference: the entry takes their difference.
+    ...{ x_set: of('set_mm', 'pin-depth'), x: of('reached_mm', 'reached-depth') },
+  },
   'dosing.released-slug': {
     ...{ L: of('released_mm', 'slug-length'), H: of('discHeight_mm', 'disc-height'), e_a: of('axialSpringback_pct') },
     ...{ W: of('width_mm', 'slug-width'), D: of('boreDiameter_mm', 'bore-diameter'), e_r: of('radialSpringback_pct') },
@@ -75,10 +76,50 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
     SE_t: of('tareStandardError_mg'),
   },
   'design.after-set-up': {
+    ...{ P_m: of('sampleMeansOutside_frac'), P_c: of('capsulesOutside_frac'), b: of('setUp_pct') },
+    ...{ l_m: of('meanAction_pct'), l_c: of('individualAction_pct') },
     ...{ t: of('betweenTimes_pct'), u: of('unit_pct'), φ: of('strokeShare_frac'), k: of('setUpSampleCount') },
     ...{ n: of('sampleCount'), B: of('boreCount') },
   },
-  'statistics.acceptance-value-quantiles': {
-    ...{ p: of('probabilities_frac'), q_p: of('acceptanceValues_pct'), 'bar μ': of('mean_pct'), σ_b: of('biasSd_pct') },
+  'design.dosage-units-outlook': {
+    ...{ P: of('pass_frac'), 'bar μ': of('mean_pct'), u: of('unit_pct'), v: of('blend_pct'), σ_b: of('bias_pct') },
+    ...{ σ: of('sd_pct'), a: of('median_pct') },
+  },
+  'design.uniformity-of-mass-outlook': { P: of('pass_frac'), 'bar w': of('mean_mg'), u: of('unit_pct') },
+  'design.first-weights': {
+    ...{ 'g_−': of('grossLow_mg'), 'g_+': of('grossHigh_mg') },
+    ...{ 'n_−': of('low_mg'), 'n_+': of('high_mg'), r: of('roundedTo_mg'), 'q_.01': of('low98_mg') },
+    ...{ 'q_.99': of('high98_mg'), 'bar t': of('tareMean_mg') },
+  },
+  'design.half-width': { h: of('half_mg'), 'q_.05': of('low90_mg'), 'q_.95': of('high90_mg') },
+  'design.narrowed-width': { h_1: of('narrowed_mg'), h: of('half_mg'), s: of('share_frac') },
+  'dosing.unit-spread': { u: of('unit_pct'), u_i: of('causes_pct') },
+  'dosing.largest-slug': {
+    ...{ W_max: of('mass_mg'), ρ: of('slugDensity_g_per_mL'), D: of('boreDiameter_mm', 'bore-diameter') },
+    ...{ L_max: of('longestSlug_mm'), e_a: of('axialSpringback_pct') },
+  },
+  'dosing.disc-step-gain': {
+    ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), H: of('discHeight_mm'), p_k: of('depths_mm') },
+    ...{ f: of('refill_ratio'), a: of('a_frac'), b: of('b_per_MPa'), F_0: of('preload_N'), k_s: of('rate_N_per_mm') },
+    ...{ ρ_i: of('initialDensity_g_per_mL'), s: of('step_mm') },
+  },
+  'dosing.disc-part-change': {
+    ...{ ρ_0: of('feedDensity_g_per_mL'), D: of('boreDiameter_mm'), H: of('discHeight_mm', 'disc-height') },
+    ...{ F_0: of('preload_N'), k_s: of('rate_N_per_mm'), W_1: of('before_mg'), W_2: of('after_mg') },
+    ...{
+      w: of('change_mg'),
+      H_2: of('discHeightNext_mm'),
+      D_2: of('boreDiameterNext_mm'),
+      F_2: of('preloadNext_N'),
+      k_2: of('rateNext_N_per_mm'),
+      f: of('refill_ratio'),
+    },
+  },
+  'shells.slug-margin': {
+    ...{ s: of('free_mm'), L_max: of('longestSlug_mm'), L: of('released_mm', 'slug-length') },
+  },
+  'shells.slug-above-rim': {
+    ...{ s: of('aboveRim_mm'), dead: of('dead_mm', 'dead-space'), L: of('released_mm', 'slug-length') },
+    ...{ L_b: of('bodyLength_mm', 'body-length'), t: of('bodyWall_mm') },
   },
 };

@@ -73,6 +73,33 @@ describe('shownEquation', () => {
       '180.8=430−∑(229.2 + 20)−0',
     ]);
   });
+  test('golden: a step of 0.1 mm on the stop adds 0.54 x 34.21 x 0.1 = 1.847 mg, to either side of 430.45 mg', () => {
+    const inputs = { ...STATIONS.inputs, station: 2, step_mm: 0.1 };
+    const gain = { entry: 'dosing.disc-step-gain', title: '', inputs, output: 'median_mg_per_step', station: 2 };
+    expect(numbers(gain)).toEqual(['1.847=mediangi', '1.847=432.3−428.62', '432.3−428.6=2×1×0.54×34.21×0.1']);
+    expect(shown(gain).inDrawing.map(({ field }) => field)).toEqual(['feed-density', 'refill', 'bore-area']);
+  });
+  test('golden: where a spring yields the step fills no such slice: only the two masses stand there', () => {
+    const inputs = { ...STATIONS.inputs, preload_N: 30, station: 4, step_mm: 0.1 };
+    const gain = { entry: 'dosing.disc-step-gain', title: '', inputs, output: 'median_mg_per_step', station: 4 };
+    expect(numbers(gain).slice(2)).toEqual([
+      expect.stringMatching(/^4\d\d\.\d=W\(0\.8\+0\.1\)$/),
+      expect.stringMatching(/^4\d\d\.\d=W\(0\.8−0\.1\)$/),
+    ]);
+  });
+  test('golden: spread of its causes: 0.64 + 0.64 + 0.25 + 3.0625 = 4.5925, root 2.143', () => {
+    const inputs = { causes_pct: [0.8, 0.8, 0.5, 1.75] };
+    expect(numbers({ entry: 'dosing.unit-spread', title: '', inputs, output: 'unit_pct' })).toEqual([
+      '2.143=0.82+0.82+0.52+1.752',
+    ]);
+  });
+  test('golden: first weights round 361.2 mg outward to 360, with a shell of 97 mg to 457 mg gross', () => {
+    const inputs = { low98_mg: 361.2, high98_mg: 499.7, target_mg: 430, tareMean_mg: 97 };
+    expect(numbers({ entry: 'design.first-weights', title: '', inputs, output: 'grossLow_mg' })).toEqual([
+      '360=5×⌊361.2/5⌋',
+      '457=360+97',
+    ]);
+  });
   test('golden: letters of a mass stand at feed density, bore, depth and both masses', () => {
     const { inDrawing } = shown({ ...STATIONS, output: 'masses_mg', item: 1, station: 2 });
     expect(inDrawing).toEqual([

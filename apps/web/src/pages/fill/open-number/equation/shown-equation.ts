@@ -5,8 +5,12 @@ import { numbersPutIn, type PrintedLetters } from '../latex/numbers-put-in.ts';
 import { parseLatex } from '../latex/parse-latex.ts';
 import { symbolsIn } from '../latex/symbols-in.ts';
 import type { Letter, NumberReference } from '../number-reference.ts';
+import type { ChosenEquation } from './chosen-equation.ts';
 import { discEquation } from './disc-equation.ts';
+import { gainEquation } from './gain-equation.ts';
 import { LETTER_MEANINGS } from './letter-meanings.table.ts';
+import { lineOfEntry } from './line-of-entry.ts';
+import { spreadEquation } from './spread-equation.ts';
 
 /** An equation for the panel: with its letters, with its numbers, and which letters the drawing can show. */
 export interface ShownEquation {
@@ -31,10 +35,11 @@ export function shownEquation(
   entry: Entry,
   outputs: Readonly<Record<string, unknown>>,
 ): ShownEquation {
-  const chosen = discEquation(reference, outputs);
-  const latex = chosen?.latex ?? entry.equation;
+  const chosen = chosenEquation(reference, outputs);
+  const latex = chosen?.latex ?? lineOfEntry(reference) ?? entry.equation;
   const printed = chosen ? printedValues(chosen.values) : printedLetters(reference, outputs);
   const equation = parseLatex(latex);
+  const symbols = symbolsIn(equation);
   const lettered = equationLines(equation);
   const numbered = equationLines(numbersPutIn(equation, printed));
   return {
@@ -42,9 +47,24 @@ export function shownEquation(
       const numbers = numbered[i];
       return { letters, numbers: JSON.stringify(numbers) === JSON.stringify(letters) ? undefined : numbers };
     }),
-    inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference),
-    symbols: symbolsIn(equation),
+    inDrawing: chosen?.inDrawing ?? lettersInDrawing(reference, symbols),
+    symbols,
   };
+}
+
+/** Entries of which the panel shows another line than the catalogue's, with values of its own. */
+function chosenEquation(
+  reference: NumberReference,
+  outputs: Readonly<Record<string, unknown>>,
+): ChosenEquation | undefined {
+  switch (reference.entry) {
+    case 'dosing.disc-step-gain':
+      return gainEquation(reference, outputs);
+    case 'dosing.unit-spread':
+      return spreadEquation(reference, outputs);
+    default:
+      return discEquation(reference, outputs);
+  }
 }
 
 const printedValue = (value: number): string => plainNumber(value, DIGITS).replaceAll('-', '−');
@@ -76,10 +96,10 @@ function printedOf(value: unknown, item: number | undefined): string | undefined
   return typeof value === 'number' ? printedValue(value) : undefined;
 }
 
-/** Letters of the table that can be measured in the drawing. */
-function lettersInDrawing({ entry, station }: NumberReference): readonly Letter[] {
+/** Letters of the equation that can be measured in the drawing. */
+function lettersInDrawing({ entry, station }: NumberReference, shown: ReadonlySet<string>): readonly Letter[] {
   return Object.entries(LETTER_MEANINGS[entry] ?? {}).flatMap(([letter, { place }]): Letter[] => {
-    if (place === undefined) return [];
+    if (place === undefined || !shown.has(letter)) return [];
     const [base = letter, sub] = letter.split('_');
     return [
       { base, ...(sub === undefined ? {} : { sub }), field: place, ...(station === undefined ? {} : { station }) },

@@ -20,6 +20,7 @@ export const LETTERS: Readonly<Record<string, string>> = {
   chi: 'χ',
   omega: 'ω',
   Delta: 'Δ',
+  Phi: 'Φ',
   infty: '∞',
 };
 
@@ -39,6 +40,8 @@ export const SIGNS: Readonly<Record<string, string>> = {
   sum: '∑',
   lceil: '⌈',
   rceil: '⌉',
+  lfloor: '⌊',
+  rfloor: '⌋',
   '{': '{',
   '}': '}',
   '#': '#',

@@ -2,7 +2,7 @@ import { createElement, type ReactNode } from 'react';
 import type { MathNode } from './math-node.ts';
 
 /** Brackets that stay as high as a letter; only those between `\left` and `\right` grow. */
-const STEADY: readonly string[] = ['(', ')', '[', ']', '{', '}', '|', '⌈', '⌉', '∣', '/'];
+const STEADY: readonly string[] = ['(', ')', '[', ']', '{', '}', '|', '⌈', '⌉', '⌊', '⌋', '∣', '/'];
 /** A constant of mathematics is upright (ISO 80000-2, from memory). */
 const UPRIGHT: readonly string[] = ['π'];
 

@@ -56,13 +56,16 @@ function bracketed(node: MathNode): MathNode {
   return rowOf([{ kind: 'sign', text: '(' }, node, { kind: 'sign', text: ')' }]);
 }
 
+const FACTOR_STARTS: readonly string[] = ['(', '⌊', '⌈', '∑'];
+const FACTOR_ENDS: readonly string[] = [')', '⌋', '⌉'];
+
 /** Signs after which a factor may stand without a multiplication sign of its own. */
 function isFactorEnd(part: MathNode): boolean {
-  return part.kind === 'sign' ? part.text === ')' : part.kind !== 'space' && part.kind !== 'words';
+  return part.kind === 'sign' ? FACTOR_ENDS.includes(part.text) : part.kind !== 'space' && part.kind !== 'words';
 }
 
 function isFactorStart(part: MathNode): boolean {
-  return part.kind === 'sign' ? part.text === '(' || part.text === '∑' : isFactorEnd(part);
+  return part.kind === 'sign' ? FACTOR_STARTS.includes(part.text) : isFactorEnd(part);
 }
 
 function withTimes(parts: readonly MathNode[]): MathNode {

@@ -87,6 +87,7 @@ describe('numbersPutIn', () => {
     ['b\\,t^2', { t: '2.2 %' }, 'b×(2.2 %)2'],
     ['s\\,(r - r_0)', { s: '−1', r: '21.5', r_0: '−18' }, '−1×(21.5−(−18))'],
     ['S_t + t', { t: '4' }, 'St+4'],
+    ['n = r\\,\\lfloor q/r \\rfloor', { n: '380', r: '5', q: '381.1' }, '380=5×⌊381.1/5⌋'],
     ['x = y', {}, 'x=y'],
   ])('golden: %s', (latex, printed, expected) => {
     expect(filled(latex, printed)).toBe(expected);

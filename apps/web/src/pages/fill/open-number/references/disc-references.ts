@@ -2,7 +2,10 @@ import type { StationTrace } from '@fillwright/engine/dosing';
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import type { InputOrigin, NumberKey, NumberReference } from '../number-reference.ts';
 import { discRunInputs, type DiscRunInputs } from './disc-run-inputs.ts';
+import { gainReferences } from './gain-references.ts';
+import { largestReferences } from './largest-references.ts';
 import type { PageFacts } from './page-facts.ts';
+import { partReferences } from './part-references.ts';
 import { scaleReferences } from './scale-references.ts';
 
 type Named = readonly [NumberKey, NumberReference];
@@ -21,11 +24,12 @@ export function discReferences(facts: PageFacts): readonly Named[] {
     ...slugReferences(facts, run),
     ...looseReference(facts, run),
     ...scaleReferences(facts, run),
+    ...partReferences(facts, run),
+    ...largestReferences(facts),
   ];
 }
 
 function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationTrace): readonly Named[] {
-  const { details } = facts;
   const { station, set_mm, reached_mm, regime, mass_mg, force_N, pressure_MPa } = trace;
   const words = OPEN_NUMBER_WORDS.titles;
   const common = { ...ofStations(ownDepth(facts, run, trace)), station, item: station - 1 };
@@ -42,7 +46,6 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
       };
   const found: Named[] = [[`mass:${station}`, mass]];
   if (regime === 'flush' || force_N === undefined || pressure_MPa === undefined) return found;
-  const gain = details?.gains.settings.find(({ key }) => key === trace.adjuster);
   const bySpring: NumberReference = {
     entry: 'dosing.spring-force',
     inputs: {
@@ -80,7 +83,7 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
         ...{ output: 'pressures_MPa', item: 0, title: words.pressure(station), station, value: pressure_MPa },
       },
     ],
-    ...(gain && regime === 'on-stop' ? [gainReference(run, { station, ...gain })] : []),
+    ...gainReferences(facts, run, trace),
   ];
 }
 
@@ -131,22 +134,6 @@ function isGeometric({ candidate, place }: PageFacts, station: number): boolean 
     !isUnfilled &&
     upTo.every(({ regime, captured_mg }) => (regime === 'on-stop' || regime === 'flush') && captured_mg === 0)
   );
-}
-
-function gainReference(
-  { inputs, origins }: DiscRunInputs,
-  { station, median_mg_per_step, step_mm }: { station: number; median_mg_per_step: number; step_mm: number },
-): Named {
-  const { feedDensity_g_per_mL, boreDiameter_mm, refill_ratio } = inputs;
-  return [
-    `gain:${station}`,
-    {
-      entry: 'dosing.disc-pin-gain',
-      inputs: { feedDensity_g_per_mL, boreDiameter_mm, refill_ratio },
-      ...{ origins, output: 'gain_mg_per_mm', station, title: OPEN_NUMBER_WORDS.titles.gain(station) },
-      remark: OPEN_NUMBER_WORDS.remarks.gain({ median_mg_per_step, step_mm }),
-    },
-  ];
 }
 
 function slugReferences({ candidate, place }: PageFacts, run: DiscRunInputs): readonly Named[] {

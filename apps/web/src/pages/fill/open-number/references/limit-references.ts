@@ -58,16 +58,21 @@ function common(card: LimitCard, limit_pct: number): Pick<NumberReference, 'entr
 function pair(
   given: Pick<NumberReference, 'entry' | 'inputs' | 'origins'>,
   name: LimitName,
-  { netLow_mg, netHigh_mg }: LimitPair,
+  { netLow_mg, netHigh_mg, grossLow_mg, grossHigh_mg }: LimitPair,
 ): readonly Named[] {
   const { titles, remarks } = OPEN_NUMBER_WORDS;
   const unknown = given.entry === '' ? { remark: remarks.tareGuess } : {};
-  const side = (end: 'low' | 'high', value: number): Named => [
-    `limit-${name}-${end}`,
+  const side = (kind: 'net' | 'gross', end: 'low' | 'high', value: number): Named => [
+    `${kind === 'net' ? 'limit' : 'gross'}-${name}-${end}`,
     {
       ...{ ...given, ...unknown, unit: 'mg', value },
-      ...{ output: end === 'low' ? 'netLow_mg' : 'netHigh_mg', title: titles.limits[name](end) },
+      ...{ output: `${kind}${end === 'low' ? 'Low' : 'High'}_mg`, title: titles.limits[name]({ kind, end }) },
     },
   ];
-  return [side('low', netLow_mg), side('high', netHigh_mg)];
+  return [
+    side('net', 'low', netLow_mg),
+    side('net', 'high', netHigh_mg),
+    side('gross', 'low', grossLow_mg),
+    side('gross', 'high', grossHigh_mg),
+  ];
 }

@@ -139,7 +139,7 @@ describe('numberReferences', () => {
       for (const candidate of candidates) expectSame(numberReferences(candidate, candidate, input));
     },
   );
-  test('property: where the spread is known for sure the probabilities of passing are those of the catalogue too', () => {
+  test('property: the probabilities of passing where the spread is known for sure, too', () => {
     const record = { unit_pct: { basis: 'measured', mean: 3, sd: 0, n: 1 } } as const;
     const [part] = ALDER.brief.parts;
     const brief = { ...ALDER.brief, record, parts: [{ ...part, assayError_pct: 0 }] as const };
@@ -154,6 +154,20 @@ describe('numberReferences', () => {
     const references = numberReferences(candidateAt(ALDER, place, ON_STOP), undefined, ALDER);
     expect(references['mass:2']).toBeDefined();
     expect(references['limit-mean-low']).toBeUndefined();
+  });
+  test('property: every number that is not given has an entry', () => {
+    const references = referencesAt(ALDER, ON_SPRING);
+    const without = Object.entries(references).filter(([, reference]) => reference?.entry === '');
+    expect(without.map(([key]) => key)).toEqual(['target']);
+    for (const key of [
+      'gain:4',
+      'part:disc:D66-160',
+      'part:springs:S50',
+      'largest:0',
+      'first-gross-high',
+      'half-width',
+    ])
+      expect(Object.keys(references)).toContain(key);
   });
   test('property: whatever an input links to can be opened', () => {
     const references = referencesAt(ALDER, ON_SPRING);

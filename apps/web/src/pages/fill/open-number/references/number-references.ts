@@ -1,7 +1,8 @@
 import type { Candidate, CandidateDetails, SearchInput } from '@fillwright/engine/design';
-import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
+import { CAUSE_WORDS, OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import type { NumberKey, NumberReference, NumberReferences } from '../number-reference.ts';
 import { discReferences } from './disc-references.ts';
+import { forecastReferences } from './forecast-references.ts';
 import { limitReferences } from './limit-references.ts';
 import { outlookReferences } from './outlook-references.ts';
 import { pageFacts, type PageFacts } from './page-facts.ts';
@@ -30,13 +31,15 @@ export function numberReferences(
 ): NumberReferences {
   const facts = pageFacts(candidate, details, input);
   if (!facts) return {};
+  const ofMethod = OF_METHOD[candidate.method]?.(facts) ?? [];
   const named = [
-    ...(OF_METHOD[candidate.method]?.(facts) ?? []),
+    ...ofMethod,
     ...shellReferences(facts),
     ...outlookReferences(facts),
     ...limitReferences(facts),
     ...targetReferences(facts),
-    ...withoutEntry(facts),
+    ...forecastReferences(facts),
+    ...wholeReferences(facts, ofMethod),
   ];
   return Object.fromEntries(named.map(([key, reference]) => [key, { ...withOwnOrigins(reference), key }]));
 }
@@ -48,29 +51,31 @@ function withOwnOrigins(reference: NumberReference): NumberReference {
   return { ...reference, origins: Object.fromEntries(Object.entries(origins).filter(([key]) => key in inputs)) };
 }
 
-/** Numbers that no entry of the catalogue gives by itself; the panel says so. */
-function withoutEntry({ candidate, details }: PageFacts): readonly Named[] {
+/** The dose as a whole: what the last station leaves, before a trial the mean to expect; and the spread around it. */
+function wholeReferences({ candidate, details }: PageFacts, ofMethod: readonly Named[]): readonly Named[] {
   const { titles, remarks } = OPEN_NUMBER_WORDS;
   const { mass_mg, spread, stations } = candidate.prediction;
-  const none = { entry: '', inputs: {}, output: '' } as const;
-  const last = stations.at(-1);
+  const last = `mass:${stations.at(-1)?.station ?? 0}` as const;
+  const lastMass = ofMethod.find(([key]) => key === last)?.[1] ?? { entry: '', inputs: {}, output: '', unit: 'mg' };
+  const causes = spread.components.filter(({ sd_pct }) => sd_pct > 0);
   return [
+    ['mass', { ...lastMass, title: titles.dose, value: mass_mg, remark: remarks.dose }],
+    ...(details
+      ? [['mean', { ...lastMass, title: titles.mean, value: details.interval.mean_mg, remark: remarks.mean }] as const]
+      : []),
     [
-      'mass',
+      'spread',
       {
-        ...{ ...none, unit: 'mg', title: titles.dose, value: mass_mg },
-        ...(last ? { inputs: { mass_mg }, origins: { mass_mg: { number: `mass:${last.station}` } } } : {}),
-        remark: remarks.dose,
+        entry: 'dosing.unit-spread',
+        inputs: { causes_pct: causes.map(({ sd_pct }) => sd_pct) },
+        origins: { causes_pct: { basis: spread.basis } },
+        ...{
+          output: 'unit_pct',
+          title: titles.spread,
+          value: spread.unit_pct,
+          items: { causes_pct: causes.map(({ cause }) => CAUSE_WORDS[cause] ?? cause) },
+        },
       },
     ],
-    ...(details
-      ? [
-          [
-            'mean',
-            { ...none, unit: 'mg', title: titles.mean, value: details.interval.mean_mg, remark: remarks.mean },
-          ] as const,
-        ]
-      : []),
-    ['spread', { ...none, unit: '%', title: titles.spread, value: spread.unit_pct, remark: remarks.spread(spread) }],
   ];
 }

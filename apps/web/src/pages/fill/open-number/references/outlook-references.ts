@@ -1,4 +1,4 @@
-import type { TestOutlook } from '@fillwright/engine/design';
+import type { ContentOutlook, TestOutlook } from '@fillwright/engine/design';
 import { OPEN_NUMBER_WORDS, TEST_WORDS } from '@fillwright/words/en';
 import type { InputOrigin, NumberKey, NumberReference } from '../number-reference.ts';
 import { GUESSED } from './guesses.ts';
@@ -17,10 +17,13 @@ export function outlookReferences(facts: PageFacts): readonly Named[] {
   return [
     ...setUpReferences(facts),
     ...(details?.outlook.tests.flatMap((test, i) => testReferences(facts, test, i)) ?? []),
-    ...(details?.outlook.contents.map(({ substance, mean_pct, unit_pct, bias_pct, acceptanceValue }, i): Named => {
-      const title = OPEN_NUMBER_WORDS.titles.contentAcceptance(substance);
-      const lot = { mean_pct, sd_pct: unit_pct, biasSd_pct: bias_pct };
-      return [`content-acceptance:${i}`, { ...acceptance(lot, acceptanceValue.median_pct), title }];
+    ...(details?.outlook.contents.map((content, i): Named => {
+      const title = OPEN_NUMBER_WORDS.titles.contentAcceptance(content.substance);
+      const value = content.acceptanceValue.median_pct;
+      return [
+        `content-acceptance:${i}`,
+        { ...lotInputs(facts, content, 'by-content'), output: 'median_pct', title, value },
+      ];
     }) ?? []),
   ];
 }
@@ -65,60 +68,58 @@ function setUpReferences({ candidate, details, input }: PageFacts): readonly Nam
   ];
 }
 
-interface Lot {
-  readonly mean_pct: number;
-  readonly sd_pct: number;
-  readonly biasSd_pct: number;
-}
-
-/** Units of a lot at the mean spread: as the route judges them, by content or by mass variation. */
-function lotOf({ candidate, details, input }: PageFacts, test: TestOutlook): Lot | undefined {
-  const { unit_pct } = candidate.prediction.spread;
-  const content = details?.outlook.contents.find(({ substance }) => substance === test.substance);
-  if (!content) return undefined;
-  const { mean_pct } = content;
-  if (test.test === 'dosage-units-by-content')
-    return { mean_pct, sd_pct: content.unit_pct, biasSd_pct: content.bias_pct };
-  const biasSd_pct = input.brief.parts[0].assayError_pct ?? GUESSED.assayError_pct;
-  return { mean_pct, sd_pct: (unit_pct * mean_pct) / 100, biasSd_pct };
+/** Units of a lot as the route judges them, by content or by mass variation: inputs of the catalogue's outlook. */
+function lotInputs(
+  { candidate, input }: PageFacts,
+  content: ContentOutlook,
+  judged: 'by-content' | 'by-mass-variation',
+): Pick<NumberReference, 'entry' | 'inputs' | 'origins'> {
+  const { unit_pct, unsure_pct } = candidate.prediction.spread;
+  const { mean_pct, bias_pct, blend_pct } = content;
+  const common = { judged, mean_pct, unit_pct, unitSd_pct: unsure_pct };
+  const { origins: words } = OPEN_NUMBER_WORDS;
+  const origins = { unit_pct: { number: 'spread' }, unitSd_pct: { number: 'spread' } } as const;
+  const entry = 'design.dosage-units-outlook';
+  if (judged === 'by-content') {
+    const fromSetUp: InputOrigin = { number: 'set-up', words: words.bias };
+    const fromBrief: InputOrigin = { words: words.dossier };
+    return {
+      ...{ entry, inputs: { ...common, blend_pct, bias_pct } },
+      origins: { ...origins, bias_pct: fromSetUp, blend_pct: fromBrief },
+    };
+  }
+  const assay_pct = input.brief.parts[0].assayError_pct ?? GUESSED.assayError_pct;
+  return {
+    entry,
+    inputs: { ...common, bias_pct: assay_pct },
+    origins: { ...origins, bias_pct: { words: words.assay } },
+  };
 }
 
 function testReferences(facts: PageFacts, test: TestOutlook, i: number): readonly Named[] {
   const { pass_frac, acceptanceValue } = test;
   if (pass_frac === undefined) return [];
-  const { unsure_pct, unit_pct } = facts.candidate.prediction.spread;
-  const { titles, remarks } = OPEN_NUMBER_WORDS;
+  const { titles } = OPEN_NUMBER_WORDS;
   const name = TEST_WORDS[test.test];
-  const lot = lotOf(facts, test);
-  const isExact = unsure_pct === 0 && (test.test === 'uniformity-of-mass' || lot?.biasSd_pct === 0);
-  const entry =
-    test.test === 'uniformity-of-mass'
-      ? {
-          entry: 'statistics.uniformity-of-mass-pass',
-          inputs: { mean_mg: facts.target.fill_mg, relativeSd_pct: unit_pct },
-          origins: { mean_mg: { number: 'target' }, relativeSd_pct: { number: 'spread' } },
-        }
-      : {
-          entry: 'statistics.dosage-units-pass',
-          inputs: { mean_pct: lot?.mean_pct, sd_pct: lot?.sd_pct },
-          origins: { sd_pct: { number: 'spread' } },
-        };
-  const pass: NumberReference = {
-    ...(entry as Pick<NumberReference, 'entry' | 'inputs' | 'origins'>),
-    ...{ output: 'pass_frac', title: titles.pass(name) },
-    ...(isExact ? { value: pass_frac } : { remark: remarks.averaged(pass_frac) }),
-  };
-  const found: Named[] = [[`pass:${i}`, pass]];
-  if (acceptanceValue && lot)
-    found.push([`acceptance:${i}`, { ...acceptance(lot, acceptanceValue.median_pct), title: titles.acceptance(name) }]);
-  return found;
+  const passed = { output: 'pass_frac', title: titles.pass(name), value: pass_frac };
+  if (test.test === 'uniformity-of-mass') return [[`pass:${i}`, { ...massOutlook(facts), ...passed }]];
+  const content = facts.details?.outlook.contents.find(({ substance }) => substance === test.substance);
+  if (!content) return [];
+  const lot = lotInputs(facts, content, test.test === 'dosage-units-by-content' ? 'by-content' : 'by-mass-variation');
+  const value = acceptanceValue?.median_pct;
+  return [
+    [`pass:${i}`, { ...lot, ...passed }],
+    ...(value === undefined
+      ? []
+      : [[`acceptance:${i}`, { ...lot, output: 'median_pct', title: titles.acceptance(name), value }] as const]),
+  ];
 }
 
-function acceptance(lot: Lot, median_pct: number): Omit<NumberReference, 'title'> {
+function massOutlook({ candidate, target }: PageFacts): Pick<NumberReference, 'entry' | 'inputs' | 'origins'> {
+  const { unit_pct, unsure_pct } = candidate.prediction.spread;
   return {
-    entry: 'statistics.acceptance-value-quantiles',
-    inputs: { ...lot, probabilities_frac: [0.5, 0.95] },
-    origins: { sd_pct: { number: 'spread' }, biasSd_pct: { number: 'set-up' } },
-    ...{ output: 'acceptanceValues_pct', item: 0, value: median_pct },
+    entry: 'design.uniformity-of-mass-outlook',
+    inputs: { mean_mg: target.fill_mg, unit_pct, unitSd_pct: unsure_pct },
+    origins: { mean_mg: { number: 'target' }, unit_pct: { number: 'spread' }, unitSd_pct: { number: 'spread' } },
   };
 }

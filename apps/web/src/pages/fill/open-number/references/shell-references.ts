@@ -32,7 +32,32 @@ export function shellReferences({ candidate, place }: PageFacts): readonly (read
     ['slug-proud', { ...common, output: 'proud_mm', title: words.titles.proud, value: fit.proud_mm }],
     [
       'slug-longest',
-      { ...common, output: 'longestSlug_mm', title: words.titles.longest, value: prediction.longest_mm },
+      {
+        ...{ ...common, from: ['slug-dead', 'slug-proud'], output: 'longestSlug_mm', title: words.titles.longest },
+        value: prediction.longest_mm,
+      },
+    ],
+    [
+      'slug-free',
+      {
+        entry: 'shells.slug-margin',
+        inputs: { longestSlug_mm: prediction.longest_mm, released_mm: prediction.released_mm },
+        origins: { longestSlug_mm: { number: 'slug-longest' }, released_mm: { number: 'slug-length' } },
+        ...{ output: 'free_mm', title: words.titles.free, value: prediction.longest_mm - prediction.released_mm },
+      },
+    ],
+    [
+      'slug-rim',
+      {
+        entry: 'shells.slug-above-rim',
+        inputs: { dead_mm: fit.dead_mm, released_mm: prediction.released_mm, bodyLength_mm, bodyWall_mm },
+        origins: {
+          ...{ dead_mm: { number: 'slug-dead' }, released_mm: { number: 'slug-length' } },
+          ...{ bodyLength_mm: shell, bodyWall_mm: shell },
+        },
+        ...{ output: 'aboveRim_mm', title: words.titles.rim },
+        value: fit.dead_mm + prediction.released_mm - (bodyLength_mm - bodyWall_mm),
+      },
     ],
   ];
 }

@@ -1,14 +1,14 @@
 import { useState, type DragEvent } from 'react';
 
-interface DropFile {
+interface DropFiles {
   readonly isOver: boolean;
   readonly onDragOver: (event: DragEvent) => void;
   readonly onDragLeave: (event: DragEvent) => void;
   readonly onDrop: (event: DragEvent) => void;
 }
 
-/** Properties of a place onto which a file can be dropped. */
-export function useDropFile(onFile: (file: File) => void): DropFile {
+/** Properties of a place onto which files can be dropped. */
+export function useDropFiles(onFiles: (files: readonly File[]) => void): DropFiles {
   const [isOver, setOver] = useState(false);
   return {
     isOver,
@@ -22,10 +22,10 @@ export function useDropFile(onFile: (file: File) => void): DropFile {
     },
     onDrop: (event) => {
       setOver(false);
-      const [file] = event.dataTransfer.files;
-      if (!file) return;
+      const files = [...event.dataTransfer.files];
+      if (files.length === 0) return;
       event.preventDefault();
-      onFile(file);
+      onFiles(files);
     },
   };
 }
