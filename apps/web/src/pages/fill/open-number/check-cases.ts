@@ -7,14 +7,14 @@ interface GoldenFile {
 
 /** Files of check values that come with the engine, loaded when a number is first opened. A test holds the list to the folder. */
 export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> = {
-  'acceptance-value': () => import('@fillwright/engine/golden/acceptance-value.json'),
   'by-hand': () => import('@fillwright/engine/golden/by-hand.json'),
   'design-reference': () => import('@fillwright/engine/golden/design-reference.json'),
   'disc-stations': () => import('@fillwright/engine/golden/disc-stations.json'),
-  'dosage-units-pass': () => import('@fillwright/engine/golden/dosage-units-pass.json'),
-  outlook: () => import('@fillwright/engine/golden/outlook.json'),
   dosing: () => import('@fillwright/engine/golden/dosing.json'),
-  'uniformity-of-mass': () => import('@fillwright/engine/golden/uniformity-of-mass.json'),
+  outlook: () => import('@fillwright/engine/golden/outlook.json'),
+  udu_acceptance_value: () => import('@fillwright/engine/golden/udu_acceptance_value.json'),
+  udu_oc: () => import('@fillwright/engine/golden/udu_oc.json'),
+  uniformity_of_mass: () => import('@fillwright/engine/golden/uniformity_of_mass.json'),
 };
 
 let loaded: Promise<readonly CheckCase[]> | undefined;

@@ -1,0 +1,113 @@
+import {
+  acceptanceValueQuantiles,
+  probabilityAcceptanceValueWithin,
+  probabilityOfPassingDosageUnits,
+  probabilityOfPassingUniformityOfMass,
+} from '@fillwright/stats/decisions';
+import { defineEntry, type Entry } from '#catalogue';
+import { DOSAGE_UNITS_SOURCE, MASS_SOURCE, MEAN, PASS, SD, TARGET, UNITS } from './fields.ts';
+import { fromStats } from '../from-stats.ts';
+
+const NORMAL_UNITS =
+  'Units independent and normal, mean and sd of the lot known. A failed test opens an investigation: no probability is a reason to repeat one.';
+
+/** Probabilities of passing, for a lot of known mean and spread. */
+export const probabilityEntries: readonly Entry[] = [
+  defineEntry({
+    id: 'statistics.acceptance-value-within',
+    title: 'Probability that an acceptance value stays within a limit',
+    equation: 'P(AV_n \\le L)',
+    inputs: [
+      MEAN,
+      SD,
+      UNITS,
+      TARGET,
+      { key: 'limit_pct', title: 'limit', kind: 'number', unit: '%', min: 0, max: 100, optional: true },
+    ],
+    outputs: [{ ...PASS, key: 'within_frac', title: 'probability' }],
+    sources: [DOSAGE_UNITS_SOURCE],
+    validity: `${NORMAL_UNITS} The individual limits of stage 2 are not in it. Limit: 15 unless given.`,
+    restsOn: 'exact integral over the mean of the chi-square distribution of the variance',
+    compute: ({ mean_pct, sd_pct, unitCount, target_pct = 100, limit_pct = 15 }) => ({
+      within_frac: fromStats(() =>
+        probabilityAcceptanceValueWithin({
+          mean: mean_pct,
+          sd: sd_pct,
+          n: unitCount,
+          target: target_pct,
+          limit: limit_pct,
+        }),
+      ),
+    }),
+  }),
+  defineEntry({
+    id: 'statistics.dosage-units-pass',
+    title: 'Probability of passing uniformity of dosage units, both stages',
+    equation: 'P = P(S_1)+P(S_2)-P(S_1 S_2)-30\\,P(\\text{unit outside},S_2)+20\\,P(\\text{unit outside},S_1 S_2)',
+    inputs: [MEAN, SD, TARGET],
+    outputs: [PASS],
+    sources: [DOSAGE_UNITS_SOURCE],
+    validity: `${NORMAL_UNITS} Error below 1e-6.`,
+    restsOn: 'mean and sd of the lot: what is not known of them has to be averaged over',
+    compute: ({ mean_pct, sd_pct, target_pct = 100 }) => ({
+      pass_frac: fromStats(() => probabilityOfPassingDosageUnits({ mean: mean_pct, sd: sd_pct, target: target_pct })),
+    }),
+  }),
+  defineEntry({
+    id: 'statistics.acceptance-value-quantiles',
+    title: 'Acceptance values to expect from 10 units of one lot after another',
+    equation: 'P(AV_{10} \\le q_p) = p,\\quad \\mu \\sim N(\\bar\\mu,\\sigma_b^2)',
+    inputs: [
+      MEAN,
+      SD,
+      { ...SD, key: 'biasSd_pct', title: 'standard deviation of the lot mean' },
+      TARGET,
+      {
+        key: 'probabilities_frac',
+        title: 'probabilities',
+        kind: 'number',
+        unit: '1',
+        above: 0,
+        below: 1,
+        list: { min: 1, max: 99 },
+      },
+    ],
+    outputs: [
+      { key: 'acceptanceValues_pct', title: 'quantiles', kind: 'number', unit: '%', list: { min: 1, max: 99 } },
+    ],
+    sources: [DOSAGE_UNITS_SOURCE],
+    validity: NORMAL_UNITS,
+    restsOn: 'spread between units and what moves the whole lot: assay, set-up, differences between times',
+    compute: ({ mean_pct, sd_pct, biasSd_pct, target_pct = 100, probabilities_frac }) => ({
+      acceptanceValues_pct: fromStats(() =>
+        acceptanceValueQuantiles({
+          ...{ mean: mean_pct, sd: sd_pct, biasSd: biasSd_pct, target: target_pct },
+          probabilities: probabilities_frac,
+        }),
+      ),
+    }),
+  }),
+  defineEntry({
+    id: 'statistics.uniformity-of-mass-pass',
+    title: 'Probability of passing uniformity of mass',
+    equation: 'P(\\text{at most 2 of 20 beyond } p,\\ \\text{none beyond } 2p \\mid \\text{own mean})',
+    inputs: [
+      { key: 'mean_mg', title: 'mean mass of the contents', kind: 'number', unit: 'mg', above: 0 },
+      {
+        key: 'relativeSd_pct',
+        title: 'standard deviation between capsules',
+        kind: 'number',
+        unit: '%',
+        min: 0,
+        max: 100,
+      },
+    ],
+    outputs: [PASS],
+    sources: [MASS_SOURCE],
+    validity: `${NORMAL_UNITS} Judged against the mean of the sample itself, which also decides the class at 300 mg.`,
+    restsOn: 'spread between capsules within a sample',
+    compute: ({ mean_mg, relativeSd_pct }) => ({
+      pass_frac: fromStats(() => probabilityOfPassingUniformityOfMass({ mean: mean_mg, relativeSd_pct })),
+    }),
+  }),
+];

@@ -1,0 +1,1 @@
+export { bracketedRoot } from './bracketed-root.ts';
