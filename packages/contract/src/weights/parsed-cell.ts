@@ -1,4 +1,5 @@
-import type { MassUnit, StruckReason, WeightBasis } from './weights-read.ts';
+import type { StruckReason } from '@fillwright/engine/weights';
+import type { MassUnit, WeightBasis } from './weights-read.ts';
 import { wordOf, type Word } from './word-of.ts';
 
 /** One weight as written, or why there is none. */

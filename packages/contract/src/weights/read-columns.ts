@@ -1,3 +1,4 @@
+import type { WeightsFault } from '@fillwright/engine/weights';
 import type { ColumnHeading, ColumnName } from './column-heading.ts';
 import { massIn_mg } from './mass-in-mg.ts';
 import { parsedCell } from './parsed-cell.ts';
@@ -5,7 +6,7 @@ import { parsedRow, type ColumnNumber, type ParsedRow, type Roles } from './pars
 import type { RowRead, RowsRead } from './row-read.ts';
 import type { TableOfLines } from './table-of-lines.ts';
 import { unitOfColumn } from './unit-of-column.ts';
-import type { MassUnit, WeightBasis, WeightsFault, WeightsText } from './weights-read.ts';
+import type { MassUnit, WeightBasis, WeightsText } from './weights-read.ts';
 
 const PLACES = ['group', 'column', 'carrier', 'bore', 'stroke'] as const;
 

@@ -1,9 +1,10 @@
+import type { WeightsFault } from '@fillwright/engine/weights';
 import { massIn_mg } from './mass-in-mg.ts';
 import { parsedCell, type ParsedCell } from './parsed-cell.ts';
 import type { RowRead, RowsRead } from './row-read.ts';
 import type { TableOfLines } from './table-of-lines.ts';
 import { unitOfColumn } from './unit-of-column.ts';
-import type { MassUnit, WeightBasis, WeightsFault, WeightsText } from './weights-read.ts';
+import type { MassUnit, WeightBasis, WeightsText } from './weights-read.ts';
 
 /**
  * Reads a text without headings of columns: one weight a line, as a balance prints or a sheet's column pastes.

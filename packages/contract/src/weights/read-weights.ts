@@ -1,8 +1,8 @@
-import type { WeighedCapsule } from '@fillwright/engine/weights';
+import type { WeighedCapsule, WeightsFault } from '@fillwright/engine/weights';
 import { readColumns } from './read-columns.ts';
 import { readLines } from './read-lines.ts';
 import { tableOfLines } from './table-of-lines.ts';
-import type { WeightsFault, WeightsLine, WeightsRead, WeightsText } from './weights-read.ts';
+import type { WeightsLine, WeightsRead, WeightsText } from './weights-read.ts';
 import type { RowRead, RowsRead } from './row-read.ts';
 
 /** Lines of the longest text that is read. */

@@ -1,6 +1,6 @@
-import type { WeighedPlace } from '@fillwright/engine/weights';
+import type { WeighedPlace, WeightsFault } from '@fillwright/engine/weights';
 import type { ParsedCell } from './parsed-cell.ts';
-import type { MassUnit, WeightBasis, WeightsFault } from './weights-read.ts';
+import type { MassUnit, WeightBasis } from './weights-read.ts';
 
 /** A line that was read: masses in mg, or struck. */
 export interface RowRead {

@@ -1,4 +1,5 @@
-import type { MassUnit, WeightsFault } from './weights-read.ts';
+import type { WeightsFault } from '@fillwright/engine/weights';
+import type { MassUnit } from './weights-read.ts';
 
 /** Units that a column bears, with the line of each where it first stands. */
 export interface UnitsSeen {

@@ -1,4 +1,4 @@
-import type { WeighedCapsule, WheelOfRevolution } from '@fillwright/engine/weights';
+import type { StruckReason, WeighedCapsule, WeightsFault, WheelOfRevolution } from '@fillwright/engine/weights';
 
 /** Units that weights may be written in. */
 export type MassUnit = 'mg' | 'g';
@@ -18,23 +18,6 @@ export interface WeightsText {
   /** A second column of shells: each the capsule's own shell, or some shells of the lot; left out: own if every row has both. */
   readonly shells?: 'own' | 'of-the-lot';
 }
-
-/** Why a line is struck. `words` has a sentence for each, and what to do. */
-export const STRUCK_REASONS = [
-  'blank',
-  'heading',
-  'total-or-mean',
-  'no-value',
-  'unstable',
-  'thousands-mark',
-  'two-values',
-  'unit-not-known',
-  'not-positive',
-  'not-clear',
-  'place-not-clear',
-] as const;
-
-export type StruckReason = (typeof STRUCK_REASONS)[number];
 
 /** A line of the text as it came. */
 export type WeightsLine =
@@ -65,27 +48,6 @@ export type WeightsLine =
       /** It may have been a weight: a release judgement waits for it. */
       readonly mayBeWeight: boolean;
     };
-
-/** What is wrong with the text as a whole. `words` has a sentence for each. */
-export const WEIGHTS_FAULTS = [
-  'no-weights',
-  'unit-missing',
-  'unit-not-known',
-  'units-mixed',
-  'columns-not-clear',
-  'columns-twice',
-  'gross-and-net',
-  'too-many-lines',
-  'not-a-revolution',
-] as const;
-
-export interface WeightsFault {
-  readonly code: (typeof WEIGHTS_FAULTS)[number];
-  /** First line that shows it. */
-  readonly line?: number;
-  readonly value?: string;
-  readonly facts?: Readonly<Record<string, number | string>>;
-}
 
 /** What was read. Every line of the text is in `lines`, also when the text is refused. */
 export interface WeightsRead {

@@ -47,11 +47,22 @@ function placeFault({ revolution }: Findings): Conclusion | undefined {
   return { code: 'free-place', kind: 'bore', group: ofGroup, column: ofColumn, effect_mg, ...rest };
 }
 
-function failure({ tests, limits }: Findings): Conclusion | undefined {
+function failure(found: Findings): Conclusion | undefined {
+  const { tests, limits } = found;
   const failed = tests.find(({ verdict }) => verdict === 'fail');
   if (failed) return { code: 'stop-and-investigate', why: 'test', outsideCount: failed.outside.length };
   const single = limits.find(({ what, verdict }) => what === 'single' && verdict === 'fail');
+  if (isShiftAlone(found)) return undefined;
   return single && { code: 'stop-and-investigate', why: 'single', outsideCount: single.outside.length };
+}
+
+/** In a trial: with the mean brought to the target, every capsule would be inside. */
+function isShiftAlone({ input, tared, limits, mean_mg }: Findings): boolean {
+  const [mean, single] = (['mean', 'single'] as const).map((kind) => limits.find(({ what }) => what === kind));
+  if (input.purpose !== 'trial' || mean?.verdict !== 'fail' || !single || !tared.masses) return false;
+  const shift_mg = input.target_mg! - mean_mg;
+  const { netLow_mg, netHigh_mg } = single;
+  return tared.masses.net_mg.every((net_mg) => net_mg + shift_mg >= netLow_mg && net_mg + shift_mg <= netHigh_mg);
 }
 
 function releaseOutcome({ input, tests, mean_mg }: Findings): Conclusion | undefined {

@@ -1,3 +1,4 @@
+export { STRUCK_REASONS, WEIGHTS_FAULTS, type StruckReason, type WeightsFault } from './weights-text.ts';
 export { weightsJudged } from './weights-judged.ts';
 export type {
   PossibleCause,

@@ -1,11 +1,13 @@
 import { DomainError } from '#catalogue';
 import { limitCard, type LimitCard } from '#design';
 import { fromStats } from '#statistics';
+import { assuranceOfWeights } from './assurance-of-weights.ts';
 import { conclusion } from './conclusion.ts';
 import { histogram } from './histogram.ts';
 import { limitVerdicts, namedCapsule } from './limit-verdicts.ts';
 import { massSummary } from './mass-summary.ts';
 import { netFromGross } from './net-from-gross.ts';
+import { netSummary } from './net-summary.ts';
 import { netMasses, type TareOfWeights } from './net-masses.ts';
 import { notesOf } from './notes-of.ts';
 import { outliers } from './outliers.ts';
@@ -40,8 +42,8 @@ function judgement(input: WeightsInput): WeightsJudgement {
   const tests = testVerdicts(input, tared);
   const card = cardOf(input, tared);
   const summaries = {
-    ...(input.basis === 'gross' ? summaryAs('gross', masses_mg) : {}),
-    ...(masses ? summaryAs('net', told_mg) : {}),
+    ...(input.basis === 'gross' && masses_mg.length > 1 ? { gross: massSummary(masses_mg) } : {}),
+    ...(masses && told_mg.length > 1 ? { net: netSummary(told_mg, tared) } : {}),
   };
   const netFrom = netFromGross(tared, summaries.gross);
   const far = outliers(masses_mg).map((index) =>
@@ -51,7 +53,7 @@ function judgement(input: WeightsInput): WeightsJudgement {
     verdict: worst(input, [...limits, ...(input.purpose === 'trial' ? [] : tests)]),
     purpose: input.purpose,
     conclusion: conclusion({ input, tared, mean_mg, limits, tests, revolution: undefined }),
-    ...{ ...summaries, netFrom, outliers: far, tests, limits, assurance: [] },
+    ...{ ...summaries, netFrom, outliers: far, tests, limits, assurance: assuranceOfWeights(input, summaries.net) },
     ...(masses ? { net_mg: told_mg, ...barsOf(told_mg, card) } : {}),
     ...(card && tared.tare ? { card } : {}),
     notes: notesOf({ input, netFrom, outlierCount: far.length, card, hasCapability: false }),
@@ -73,10 +75,6 @@ function requireMasses({ capsules, shells_mg = [], target_mg }: WeightsInput): v
   }
   for (const shell_mg of shells_mg) positive('shells_mg', shell_mg);
   positive('target_mg', target_mg);
-}
-
-function summaryAs(key: 'gross' | 'net', masses_mg: readonly number[]): Pick<WeightsJudgement, 'gross' | 'net'> {
-  return masses_mg.length > 1 ? { [key]: massSummary(masses_mg) } : {};
 }
 
 function meanOf(masses_mg: readonly number[]): number {

@@ -1,5 +1,6 @@
 import {
   acceptanceValueQuantiles,
+  operatingCharacteristic,
   probabilityAcceptanceValueWithin,
   probabilityOfPassingDosageUnits,
   probabilityOfPassingUniformityOfMass,
@@ -109,5 +110,40 @@ export const probabilityEntries: readonly Entry[] = [
     compute: ({ mean_mg, relativeSd_pct }) => ({
       pass_frac: fromStats(() => probabilityOfPassingUniformityOfMass({ mean: mean_mg, relativeSd_pct })),
     }),
+  }),
+  defineEntry({
+    id: 'statistics.dosage-units-operating-characteristic',
+    title: 'Operating characteristic of the uniformity of dosage units',
+    equation: 'P(\\mu_j,\\sigma_i)',
+    inputs: [
+      { ...MEAN, key: 'means_pct', title: 'means of the lot', list: { min: 1, max: 201 } },
+      { ...SD, key: 'sds_pct', title: 'standard deviations between units', list: { min: 1, max: 201 } },
+      TARGET,
+    ],
+    outputs: [
+      {
+        key: 'rows',
+        title: 'curves',
+        kind: 'group',
+        list: { min: 1, max: 201 },
+        fields: [
+          { key: 'sd_pct', title: 'standard deviation between units', kind: 'number', unit: '%' },
+          { ...PASS, list: { min: 1, max: 201 } },
+        ],
+      },
+    ],
+    sources: [DOSAGE_UNITS_SOURCE],
+    validity: `${NORMAL_UNITS} Error below 1e-6.`,
+    restsOn: 'the exact probability of passing both stages at each point',
+    compute: ({ means_pct, sds_pct, target_pct = 100 }) =>
+      fromStats(() => {
+        const found = operatingCharacteristic({ means: means_pct, sds: sds_pct, target: target_pct });
+        const { length } = means_pct;
+        const row = (sd_pct: number, i: number) => ({
+          sd_pct,
+          pass_frac: Array.from(found.subarray(i * length, (i + 1) * length)),
+        });
+        return { rows: sds_pct.map(row) };
+      }),
   }),
 ];
