@@ -1,3 +1,5 @@
+export { knownOfBrief, type BriefAndPurpose } from './known-of-brief.ts';
+export { knownOfSetUp } from './known-of-set-up.ts';
 export { STRUCK_REASONS, WEIGHTS_FAULTS, type StruckReason, type WeightsFault } from './weights-text.ts';
 export { weightsJudged } from './weights-judged.ts';
 export type {

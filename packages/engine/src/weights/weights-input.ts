@@ -57,9 +57,9 @@ export interface WheelOfRevolution {
 
 /** What a cause would do to every capsule of its place. */
 export interface PossibleCause {
-  /** For example `pin1_mm`; `words` names it. */
-  readonly adjuster: string;
-  readonly kind: 'pin-stuck' | 'bore' | 'group' | 'all';
+  /** The adjuster that would be stuck, for example `pin1Depth_mm`; left out for what no adjuster does. */
+  readonly adjuster?: string;
+  readonly kind: 'column' | 'bore' | 'group';
   /** Change of the mass where it acts; left out: whatever fits best. */
   readonly change_mg?: number;
 }

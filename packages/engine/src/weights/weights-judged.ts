@@ -11,6 +11,7 @@ import { netSummary } from './net-summary.ts';
 import { netMasses, type TareOfWeights } from './net-masses.ts';
 import { notesOf } from './notes-of.ts';
 import { outliers } from './outliers.ts';
+import { revolutionOf } from './revolution-of.ts';
 import { testVerdicts } from './test-verdicts.ts';
 import type { Verdict, WeightsJudgement } from './weights-judgement.ts';
 import type { WeightsInput } from './weights-input.ts';
@@ -49,13 +50,15 @@ function judgement(input: WeightsInput): WeightsJudgement {
   const far = outliers(masses_mg).map((index) =>
     namedCapsule(input, { index, net_mg: told_mg[index]!, target_mg: mean_mg }),
   );
+  const revolution = revolutionOf(input, told_mg);
   return {
     verdict: worst(input, [...limits, ...(input.purpose === 'trial' ? [] : tests)]),
     purpose: input.purpose,
-    conclusion: conclusion({ input, tared, mean_mg, limits, tests, revolution: undefined }),
+    conclusion: conclusion({ input, tared, mean_mg, limits, tests, revolution }),
     ...{ ...summaries, netFrom, outliers: far, tests, limits, assurance: assuranceOfWeights(input, summaries.net) },
     ...(masses ? { net_mg: told_mg, ...barsOf(told_mg, card) } : {}),
     ...(card && tared.tare ? { card } : {}),
+    ...(revolution ? { revolution } : {}),
     notes: notesOf({ input, netFrom, outlierCount: far.length, card, hasCapability: false }),
   };
 }

@@ -182,8 +182,8 @@ export interface Revolution {
   /** Single places that neither their group nor their column explains. */
   readonly bores: readonly (PlaceMean & { readonly group: number; readonly column: number })[];
   readonly causes: readonly CauseLeft[];
-  /** Effects that this filler's wheels never separate. */
-  readonly aliased: readonly string[];
+  /** Effects that one revolution cannot separate. */
+  readonly aliased: readonly ('group-with-carrier' | 'column-with-bore')[];
   /** Mean of the capsules that no odd place holds, and how many. */
   readonly restMean_mg: number;
   readonly restCount: number;
