@@ -38,3 +38,4 @@ export {
   weightsFaultSentence,
   weightsNoteSentence,
 } from './weights.ts';
+export { exampleWeights, WEIGHTS_PAGE_WORDS } from './weights-page.ts';
