@@ -1,8 +1,10 @@
 import type { ReactNode } from 'react';
-import type { DotPlotProps } from './dot-plot.tsx';
 import type { MassAxis } from './mass-axis.ts';
 
-interface StackProps extends Pick<DotPlotProps, 'bars' | 'odd' | 'masses_mg'> {
+interface StackProps {
+  readonly bars: { readonly low_mg: number; readonly width_mg: number; readonly counts: readonly number[] };
+  readonly odd: ReadonlySet<number>;
+  readonly masses_mg: readonly number[];
   readonly axis: MassAxis;
   readonly from_px: number;
   readonly to_px: number;

@@ -8,7 +8,7 @@ export const EMPTY_SHEET: WeightsSheet = {
   purpose: 'trial',
   basis: 'gross',
   isRevolution: false,
-  typed: {},
+  typed: { tests: [] },
 };
 
 /**
@@ -30,7 +30,7 @@ export function sheetIn(text: string): WeightsSheet {
     basis: basis === 'net' ? 'net' : 'gross',
     ...(unit === 'mg' || unit === 'g' ? { unit } : {}),
     isRevolution: isRevolution === true,
-    typed: typeof typed === 'object' ? (typed as TypedFacts) : {},
+    typed: { tests: [], ...(typeof typed === 'object' ? (typed as Partial<TypedFacts> | null) : {}) },
   };
 }
 

@@ -87,7 +87,7 @@ function Typed({ sheet, change }: Pick<ChoicesProps, 'sheet' | 'change'>): React
   const set = (part: Partial<TypedFacts>): void => {
     change({ typed: { ...typed, ...part } });
   };
-  const tests = typed.tests ?? [];
+  const { tests } = typed;
   return (
     <>
       {NUMBERS.map(({ key, max, ...field }) => (

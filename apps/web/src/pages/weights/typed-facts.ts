@@ -4,7 +4,7 @@ import type { WeightsFacts } from '../../state/weights-calls.ts';
 
 /** What a person typed where no product says it. */
 export function typedFacts({ typed, purpose }: WeightsSheet): WeightsFacts {
-  const { target_mg, meanAction_pct, individualAction_pct, content_pct, tests = [] } = typed;
+  const { target_mg, meanAction_pct, individualAction_pct, content_pct, tests } = typed;
   const areLimits = meanAction_pct !== undefined && individualAction_pct !== undefined;
   return {
     ...{ purpose, tests, route: tests },
