@@ -1,4 +1,9 @@
-import { designChoiceSchema, weightsSheetSchema, type DocumentVersion, type NewVersion } from '@fillwright/contract/documents';
+import {
+  designChoiceSchema,
+  weightsSheetSchema,
+  type DocumentVersion,
+  type NewVersion,
+} from '@fillwright/contract/documents';
 import { readBrief, readFiller, readShell } from '@fillwright/contract/files';
 import { documentFaultSentence, STORE_WORDS } from '@fillwright/words/en';
 import { appendVersion } from '../store/append-version.ts';

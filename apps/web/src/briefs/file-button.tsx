@@ -13,7 +13,13 @@ interface FileButtonProps {
 const YAML = '.yaml,.yml,text/yaml,text/plain';
 
 /** A button that asks for files. */
-export function FileButton({ className, onFiles, isSingle = false, accept = YAML, children }: FileButtonProps): ReactElement {
+export function FileButton({
+  className,
+  onFiles,
+  isSingle = false,
+  accept = YAML,
+  children,
+}: FileButtonProps): ReactElement {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>

@@ -14,7 +14,13 @@ const GAP = 1;
 export function CauseGrid({ cells, isLikely }: CauseGridProps): ReactNode {
   const [width, height] = [(cells[0]?.length ?? 0) * (CELL + GAP), cells.length * (CELL + GAP)];
   return (
-    <svg className="cause-grid" viewBox={`-2 -2 ${width + 3} ${height + 3}`} width={width + 3} height={height + 3} aria-hidden="true">
+    <svg
+      className="cause-grid"
+      viewBox={`-2 -2 ${width + 3} ${height + 3}`}
+      width={width + 3}
+      height={height + 3}
+      aria-hidden="true"
+    >
       {isLikely ? <rect className="cause-frame" x={-1.5} y={-1.5} width={width + 2} height={height + 2} /> : null}
       {cells.map((row, group) =>
         row.map(({ isHit }, column) => (

@@ -40,7 +40,10 @@ export interface DotPlotProps {
   };
 }
 
-const SIDE = { left: 66, right: 56, top: 12, bottom: 28 } as const;
+const SIDE = { left: 66, right: 68, top: 12, bottom: 28 } as const;
+/** Here there is no room for the word before a number. */
+const NARROW_px = 300;
+const LEAST_NAMED_px = 100;
 /** Of the width, at most so many pixels, is left to the stack. */
 const STACK = { share: 0.24, most_px: 170 } as const;
 
@@ -66,21 +69,24 @@ export function DotPlot(props: DotPlotProps): ReactNode {
       aria-label={words.label}
     >
       {limits ? <LimitLines {...{ axis, limits, right_px }} /> : null}
-      <path
-        className="plot-mean"
-        d={`M${SIDE.left} ${axis.y(props.mean_mg).toFixed(1)}H${right_px.toFixed(1)}`}
-      />
+      <path className="plot-mean" d={`M${SIDE.left} ${axis.y(props.mean_mg).toFixed(1)}H${right_px.toFixed(1)}`} />
       <GroupLines {...props} run={run} base_px={base_px} />
       <RunDots {...props} axis={axis} run={run} />
-      <StackedMasses {...{ axis, bars, odd: props.odd, masses_mg: props.masses_mg }} from_px={run.to_px + 8} to_px={right_px} />
+      <StackedMasses
+        {...{ axis, bars, odd: props.odd, masses_mg: props.masses_mg }}
+        from_px={run.to_px + 8}
+        to_px={right_px}
+      />
       <path className="plot-axis" d={`M${SIDE.left} ${base_px}H${right_px}M${run.to_px + 2} ${SIDE.top}V${base_px}`} />
       <Labels {...props} axis={axis} right_px={right_px} />
       <text className="plot-quiet" x={SIDE.left - 8} y={height_px - 8} textAnchor="end">
         {words.left}
       </text>
-      <text className="plot-quiet" x={(run.to_px + right_px) / 2} y={height_px - 8} textAnchor="middle">
-        {words.byWeight}
-      </text>
+      {stack_px < LEAST_NAMED_px ? null : (
+        <text className="plot-quiet" x={(run.to_px + right_px) / 2} y={height_px - 8} textAnchor="middle">
+          {words.byWeight}
+        </text>
+      )}
       {props.tare_mg === undefined ? null : (
         <text className="plot-quiet" x={right_px + 6} y={height_px - 8}>
           {words.right}
@@ -117,7 +123,13 @@ function dotSize(count: number): number {
   return count <= 120 ? 6 : count <= 600 ? 4 : 2.4;
 }
 
-function GroupLines({ groupSize, masses_mg, words, run, base_px }: DotPlotProps & { run: Run; base_px: number }): ReactNode {
+function GroupLines({
+  groupSize,
+  masses_mg,
+  words,
+  run,
+  base_px,
+}: DotPlotProps & { run: Run; base_px: number }): ReactNode {
   if (groupSize === undefined)
     return (
       <text className="plot-quiet" x={(run.from_px + run.to_px) / 2} y={base_px + 20} textAnchor="middle">
@@ -129,9 +141,11 @@ function GroupLines({ groupSize, masses_mg, words, run, base_px }: DotPlotProps 
   const groups = Array.from({ length: groupCount }, (_, i) => i + 1);
   return groups.map((group) => (
     <g key={group}>
-      {group === groupCount ? null : <path className="plot-hair" d={`M${edge(group).toFixed(1)} ${SIDE.top}V${base_px}`} />}
+      {group === groupCount ? null : (
+        <path className="plot-hair" d={`M${edge(group).toFixed(1)} ${SIDE.top}V${base_px}`} />
+      )}
       <text className="plot-quiet" x={(edge(group - 1) + edge(group)) / 2} y={base_px + 20} textAnchor="middle">
-        {words.group(group)}
+        {run.to_px - run.from_px < NARROW_px ? group : words.group(group)}
       </text>
     </g>
   ));
@@ -149,7 +163,13 @@ function LimitLines({ axis, limits, right_px }: { axis: MassAxis; limits: PlotLi
   );
 }
 
-function Labels({ axis, limits, tare_mg, words, right_px }: DotPlotProps & { axis: MassAxis; right_px: number }): ReactNode {
+function Labels({
+  axis,
+  limits,
+  tare_mg,
+  words,
+  right_px,
+}: DotPlotProps & { axis: MassAxis; right_px: number }): ReactNode {
   const wanted: AxisLabel[] = axis.ticks_mg.map((mass_mg) => ({ mass_mg, kind: 'tick' }));
   if (limits)
     wanted.push(

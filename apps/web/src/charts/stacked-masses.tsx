@@ -41,8 +41,14 @@ export function StackedMasses({ axis, bars, odd, masses_mg, from_px, to_px }: St
     const places = Array.from({ length: count }, (_, at) => at);
     const oddCount = oddCounts[i] ?? 0;
     return {
-      odd: places.slice(0, oddCount).map((at) => `M${x(at)} ${y}m0-3l3 5.4h-6z`).join(''),
-      dots: places.slice(oddCount).map((at) => `M${x(at)} ${y}h0`).join(''),
+      odd: places
+        .slice(0, oddCount)
+        .map((at) => `M${x(at)} ${y}m0-3l3 5.4h-6z`)
+        .join(''),
+      dots: places
+        .slice(oddCount)
+        .map((at) => `M${x(at)} ${y}h0`)
+        .join(''),
     };
   });
   return (

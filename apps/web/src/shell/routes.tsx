@@ -114,7 +114,9 @@ const freeWeights = createRoute({
 });
 
 /** Every address of the app. */
-export const router = createRouter({ routeTree: root.addChildren([start, brief, fill, sheet, weights, freeWeights, file]) });
+export const router = createRouter({
+  routeTree: root.addChildren([start, brief, fill, sheet, weights, freeWeights, file]),
+});
 
 declare module '@tanstack/react-router' {
   interface Register {

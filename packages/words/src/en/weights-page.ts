@@ -173,8 +173,6 @@ export const WEIGHTS_PAGE_WORDS = {
     group: (group: number): string => `group ${group}`,
     mean: 'mean',
     odd: 'odd',
-    effect: (of: { place: string; effect: number; mean: string }): string =>
-      `${of.place}: ${mg(of.mean === '' ? NaN : Math.abs(of.effect), 0)} mg ${of.effect < 0 ? 'light' : 'heavy'}`,
     columnTitle: (of: { column: number; effect: number }): string =>
       `${mg(Math.abs(of.effect), 0)} mg ${of.effect < 0 ? 'light' : 'heavy'} in column ${of.column}`,
     groupTitle: (of: { group: number; effect: number }): string =>

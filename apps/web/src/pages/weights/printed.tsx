@@ -60,7 +60,8 @@ export function Printed({ judgement, wheel, product, version }: PrintedProps): R
           ))}
         </p>
         <p>
-          {words.version(version)}. {words.printed({ at: new Date().toISOString().slice(0, 16) + 'Z', by: personName() })}
+          {words.version(version)}.{' '}
+          {words.printed({ at: new Date().toISOString().slice(0, 16) + 'Z', by: personName() })}
         </p>
       </footer>
     </article>

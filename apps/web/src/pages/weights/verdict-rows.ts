@@ -20,6 +20,8 @@ export interface VerdictRow {
 
 const words = WEIGHTS_PAGE_WORDS;
 const MOST_NAMED = 12;
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+const sentence = (text: string): string => `${capital(text)}.`;
 const digits = (value: number, decimals: number): string => words.mg(value, decimals);
 
 /**
@@ -82,7 +84,7 @@ function singleRow(limit: LimitVerdict, { net, card }: WeightsJudgement): Verdic
       words.single.sum({ target: card?.target_mg ?? middle_mg, half: half_frac, ...range }),
       ...whoLines(outside),
       ...(alerts.length > 0 ? [words.single.alerts(alerts.length)] : []),
-      ...reasons.filter((reason) => reason !== 'outside-limits').map((reason) => `${LIMIT_REASON_WORDS[reason]}.`),
+      ...reasons.filter((reason) => reason !== 'outside-limits').map((reason) => sentence(LIMIT_REASON_WORDS[reason])),
     ],
   };
 }
@@ -108,7 +110,7 @@ function meanRow(limit: LimitVerdict, { net, gross, netFrom }: WeightsJudgement)
     lines: [
       lines.join(' '),
       ...(interval ? [words.mean.interval(interval)] : []),
-      ...reasons.filter((reason) => reason !== 'outside-limits').map((reason) => `${LIMIT_REASON_WORDS[reason]}.`),
+      ...reasons.filter((reason) => reason !== 'outside-limits').map((reason) => sentence(LIMIT_REASON_WORDS[reason])),
     ],
   };
 }
@@ -118,11 +120,11 @@ function testRow({ test, substance = '', verdict, reasons, numbers, outside, ...
   const would = rest.wouldBe === undefined ? [] : [words.would(words.verdicts[rest.wouldBe])];
   return {
     ...{ key: `${test} ${substance}`, badge: words.verdicts[verdict], isAct: verdict === 'fail' },
-    title: substance === '' ? WEIGHT_TEST_NAMES[test] : `${WEIGHT_TEST_NAMES[test]}: ${substance}`,
+    title: capital(substance === '' ? WEIGHT_TEST_NAMES[test] : `${WEIGHT_TEST_NAMES[test]}: ${substance}`),
     lines: [
       ...(sum === undefined ? [] : [`${sum}.`]),
       ...whoLines(outside),
-      ...reasons.map((reason) => `${TEST_REASON_WORDS[reason]}.`),
+      ...reasons.map((reason) => sentence(TEST_REASON_WORDS[reason])),
       ...would,
       ...(rest.lookInto === undefined ? [] : [words.lookInto(rest.lookInto)]),
     ],
@@ -153,7 +155,9 @@ function spreadRows({ net, gross, netFrom }: WeightsJudgement): readonly Verdict
   const may = words.spread.may({
     ...{ count: net.capsuleCount, low: digits(rsd.low_pct, 1), high: digits(rsd.high_pct, 1) },
   });
-  return [{ key: 'rsd', title: words.spread.title(digits(rsd.value_pct, 1)), badge: '', isAct: false, lines: [sum, may] }];
+  return [
+    { key: 'rsd', title: words.spread.title(digits(rsd.value_pct, 1)), badge: '', isAct: false, lines: [sum, may] },
+  ];
 }
 
 function tareRow({ netFrom, net }: WeightsJudgement): VerdictRow {
