@@ -15,8 +15,8 @@ export function RevolutionGrid({ revolution }: { readonly revolution: Revolution
     bores.some((bore) => bore.isOdd && bore.group === group + 1 && bore.column === column + 1);
   const odd = (is: boolean): string | undefined => (is ? 'grid-odd' : undefined);
   return (
-    <section className="weights-grid" aria-labelledby="grid-title">
-      <h3 id="grid-title">{words.title}</h3>
+    <section className="weights-grid">
+      <h3>{words.title}</h3>
       <div className="grid-scroll" role="region" aria-label={words.title} tabIndex={0}>
         <table>
           <thead>
