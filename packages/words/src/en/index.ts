@@ -39,3 +39,4 @@ export {
   weightsFaultSentence,
   weightsNoteSentence,
 } from './weights.ts';
+export { exampleWeights, WEIGHTS_PAGE_WORDS } from './weights-page.ts';
