@@ -1,0 +1,18 @@
+export type { BalanceMinimumWeight } from './balance-minimum-weight.ts';
+export { balanceMinimumWeight } from './balance-minimum-weight.ts';
+export type { CrossedGauge, GaugeComponents, GaugeLine } from './crossed-gauge.ts';
+export { crossedGauge } from './crossed-gauge.ts';
+export type { GlobalRisks } from './global-risks.ts';
+export { globalRisks } from './global-risks.ts';
+export { grossHalfWidth } from './gross-half-width.ts';
+export type { NetAndShell } from './gross-law.ts';
+export type { GrossMisclassification, OpenLimits } from './gross-misclassification.ts';
+export { grossMisclassification } from './gross-misclassification.ts';
+export type { GuardedAcceptance } from './guarded-acceptance.ts';
+export { guardedAcceptance } from './guarded-acceptance.ts';
+export type { NetGivenGross } from './net-given-gross.ts';
+export { netGivenGross } from './net-given-gross.ts';
+export type { PairedNetVariance } from './net-variance-from-pairs.ts';
+export { netVarianceFromPairs } from './net-variance-from-pairs.ts';
+export type { NetVariance } from './net-variance-from-samples.ts';
+export { netVarianceFromSamples } from './net-variance-from-samples.ts';
