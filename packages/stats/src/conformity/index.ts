@@ -16,3 +16,5 @@ export type { PairedNetVariance } from './net-variance-from-pairs.ts';
 export { netVarianceFromPairs } from './net-variance-from-pairs.ts';
 export type { NetVariance } from './net-variance-from-samples.ts';
 export { netVarianceFromSamples } from './net-variance-from-samples.ts';
+export type { SubgroupCapability } from './capability-from-subgroups.ts';
+export { capabilityFromSubgroups } from './capability-from-subgroups.ts';
