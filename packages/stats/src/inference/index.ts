@@ -29,3 +29,8 @@ export { varianceInterval } from './variance-interval.ts';
 export type { VarianceRatio } from './variance-ratio.ts';
 export { varianceRatio } from './variance-ratio.ts';
 export { wilsonInterval } from './wilson-interval.ts';
+export { capabilityExactLower } from './capability-exact-lower.ts';
+export type { BoundedIndex, CapabilityIndices } from './capability-indices.ts';
+export { capabilityIndices } from './capability-indices.ts';
+export type { CapabilityLaw, CapabilityPercentiles } from './capability-percentile.ts';
+export { capabilityPercentile } from './capability-percentile.ts';
