@@ -7,3 +7,5 @@ export type { OneWayAnova } from './one-way-anova.ts';
 export { oneWayAnova } from './one-way-anova.ts';
 export type { OneWayComponents } from './one-way-components.ts';
 export { oneWayComponents } from './one-way-components.ts';
+export type { RankedCause } from './ranked-causes.ts';
+export { rankedCauses } from './ranked-causes.ts';
