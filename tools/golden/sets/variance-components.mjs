@@ -33,7 +33,10 @@ function nested(given) {
     group.map((values_data) => ({ groupCount, values_data })),
   );
   const parts = ['time', 'place', 'within'];
-  const lists = { components: ['var_time_anova', 'var_place_anova', 'var_within'], reml: parts.map((name) => `reml_${name}`) };
+  const lists = {
+    components: ['var_time_anova', 'var_place_anova', 'var_within'],
+    reml: parts.map((name) => `reml_${name}`),
+  };
   return complete(listed(given, lists), [
     {
       method: 'statistics.nested-components',
@@ -52,7 +55,11 @@ function crossed(given) {
   );
   const { components_anova: components, ...rest } = given.expected;
   const names = ['time', 'station', 'interaction'];
-  const lists = { F: names.map((name) => `F_${name}`), p: names.map((name) => `p_${name}`), components: [...names, 'within'] };
+  const lists = {
+    F: names.map((name) => `F_${name}`),
+    p: names.map((name) => `p_${name}`),
+    components: [...names, 'within'],
+  };
   return complete(listed({ ...given, expected: { ...rest, ...components } }, lists), [
     {
       method: 'statistics.crossed-components',

@@ -56,13 +56,17 @@ export function oneWayComponents(sample: {
   const between = (anova.betweenMeanSquare - within) / effectiveSize;
   const limits = varianceInterval({ variance: within, degreesOfFreedom: anova.withinDf, confidence });
   const { shift, groups: shifted } = centred(groups);
-  const { group, ...reml } = remlEstimate(shifted.map((values) => [cellOf(values)]), false);
+  const { group, ...reml } = remlEstimate(
+    shifted.map((values) => [cellOf(values)]),
+    false,
+  );
   return {
     ...anova,
     ...{ effectiveSize, within, withinLow: limits.low, withinHigh: limits.high },
     ...{ between, betweenTruncated: Math.max(0, between), total: between + within },
     intraclass: between / (between + within),
-    ...(groups.every((values) => values.length === groups[0]!.length) && balancedLimits(anova, effectiveSize, confidence)),
+    ...(groups.every((values) => values.length === groups[0]!.length) &&
+      balancedLimits(anova, effectiveSize, confidence)),
     reml: {
       ...{ between: group, within: reml.within, criterion: reml.criterion },
       ...{ mean: shift + reml.mean, meanSe: reml.meanSe },

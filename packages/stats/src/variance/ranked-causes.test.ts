@@ -20,8 +20,16 @@ describe('rankedCauses', () => {
   });
   test('refuses NaN, other lengths, nothing', () => {
     for (const [values, causes] of [
-      ...[[[1, NaN], [[0, 0]]], [[1, 2], [[0, NaN]]], [[1, 2], [[0]]]],
-      ...[[[1, 2], []], [[1], [[0]]], [[1, 1], [[0, 0]]]],
+      ...[
+        [[1, NaN], [[0, 0]]],
+        [[1, 2], [[0, NaN]]],
+        [[1, 2], [[0]]],
+      ],
+      ...[
+        [[1, 2], []],
+        [[1], [[0]]],
+        [[1, 1], [[0, 0]]],
+      ],
     ] as [number[], number[][]][])
       expect(() => rankedCauses({ values, causes })).toThrow();
   });

@@ -40,7 +40,19 @@ describe('oneWayAnova', () => {
     expect(apart(oneWayAnova({ groups }).f, 21)).toBeLessThan(tolerance);
   });
   test('refuses one group, one value each, NaN, no spread', () => {
-    for (const groups of [[[1, 2]], [[1], [2]], [[1, NaN], [2, 3]], [[1, 1], [2, 2]], [[], [1, 2]]])
+    for (const groups of [
+      [[1, 2]],
+      [[1], [2]],
+      [
+        [1, NaN],
+        [2, 3],
+      ],
+      [
+        [1, 1],
+        [2, 2],
+      ],
+      [[], [1, 2]],
+    ])
       expect(() => oneWayAnova({ groups })).toThrow();
   });
 });
@@ -57,17 +69,26 @@ describe('oneWayComponents', () => {
   });
   test('property: groups of one size: REML is the ANOVA estimate where that is positive, 0 where it is not', () => {
     fc.assert(
-      fc.property(fc.array(fc.array(value, { minLength: 3, maxLength: 3 }), { minLength: 3, maxLength: 6 }), (groups) => {
-        fc.pre(groups.some((group) => new Set(group).size > 1));
-        const { between, within, reml } = oneWayComponents({ groups });
-        if (between > 0.01 * within) expect(apart(reml.between, between)).toBeLessThan(1e-4);
-        if (between < 0) expect(reml.between).toBe(0);
-      }),
+      fc.property(
+        fc.array(fc.array(value, { minLength: 3, maxLength: 3 }), { minLength: 3, maxLength: 6 }),
+        (groups) => {
+          fc.pre(groups.some((group) => new Set(group).size > 1));
+          const { between, within, reml } = oneWayComponents({ groups });
+          if (between > 0.01 * within) expect(apart(reml.between, between)).toBeLessThan(1e-4);
+          if (between < 0) expect(reml.between).toBe(0);
+        },
+      ),
       { numRuns: 50 },
     );
   });
   test('unequal groups: no limits that only equal ones allow', () => {
-    const found = oneWayComponents({ groups: [[1, 2, 4], [2, 3], [5, 6]] });
+    const found = oneWayComponents({
+      groups: [
+        [1, 2, 4],
+        [2, 3],
+        [5, 6],
+      ],
+    });
     expect(found).not.toHaveProperty('intraclassLow');
     expect(found).not.toHaveProperty('totalUpper');
   });
@@ -75,9 +96,19 @@ describe('oneWayComponents', () => {
 
 describe('remlCriterion', () => {
   test('identity: branch by branch as with a dense Cholesky decomposition', () => {
-    const tree = [[[1, 2.5, 2], [4, 3]], [[5], [2, 2.2, 6, 4]], [[7, 3]]];
+    const tree = [
+      [
+        [1, 2.5, 2],
+        [4, 3],
+      ],
+      [[5], [2, 2.2, 6, 4]],
+      [[7, 3]],
+    ];
     const [group, place] = [0.7, 0.4];
-    const found = remlCriterion(tree.map((places) => places.map(cellOf)), { group, place });
+    const found = remlCriterion(
+      tree.map((places) => places.map(cellOf)),
+      { group, place },
+    );
     const rows = tree.flatMap((places, i) => places.flatMap((cell, j) => cell.map((y) => ({ i, j, y }))));
     const v = rows.map((a, r) =>
       rows.map((b, c) => (r === c ? 1 : 0) + (a.i === b.i ? group + (a.j === b.j ? place : 0) : 0)),
@@ -100,7 +131,18 @@ describe('remlCriterion', () => {
 describe('nestedComponents', () => {
   // By hand: two groups of two places of two values.
   test('golden: coefficients and sums of a small tree', () => {
-    const found = nestedComponents({ tree: [[[1, 3], [5, 7]], [[10, 12], [16, 18]]] });
+    const found = nestedComponents({
+      tree: [
+        [
+          [1, 3],
+          [5, 7],
+        ],
+        [
+          [10, 12],
+          [16, 18],
+        ],
+      ],
+    });
     expect(found.degreesOfFreedom).toEqual([1, 2, 4]);
     expect(found.coefficients).toEqual([2, 2, 4]);
     expect(found.sumsOfSquares).toEqual([200, 52, 8]);
@@ -109,7 +151,14 @@ describe('nestedComponents', () => {
     expect(apart(found.reml.place, 12)).toBeLessThan(1e-5);
   });
   test('refuses trees with nothing to compare', () => {
-    for (const tree of [[], [[[1, 2]]], [[[1], [2]], [[3]]], [[[1, 2]], [[3, 4]]], [[[1, NaN], [2]], [[3]]], [[[1, 2], [2]], []]])
+    for (const tree of [
+      [],
+      [[[1, 2]]],
+      [[[1], [2]], [[3]]],
+      [[[1, 2]], [[3, 4]]],
+      [[[1, NaN], [2]], [[3]]],
+      [[[1, 2], [2]], []],
+    ])
       expect(() => nestedComponents({ tree })).toThrow();
   });
 });
@@ -117,7 +166,18 @@ describe('nestedComponents', () => {
 describe('crossedComponents', () => {
   // By hand: means 2, 6 / 4, 12 about 6.
   test('golden: a table of two by two', () => {
-    const found = crossedComponents({ cells: [[[1, 3], [5, 7]], [[3, 5], [11, 13]]] });
+    const found = crossedComponents({
+      cells: [
+        [
+          [1, 3],
+          [5, 7],
+        ],
+        [
+          [3, 5],
+          [11, 13],
+        ],
+      ],
+    });
     expect(found.degreesOfFreedom).toEqual([1, 1, 1, 4]);
     expect(found.sumsOfSquares).toEqual([32, 72, 8, 8]);
     expect(found.components).toEqual([6, 16, 3, 2]);
@@ -125,7 +185,17 @@ describe('crossedComponents', () => {
     expect(found.isReml).toBe(true);
   });
   test('refuses cells of unequal size', () => {
-    expect(() => crossedComponents({ cells: [[[1, 2], [1, 3]], [[1, 2], [1]]] })).toThrow('wrong-length');
+    expect(() =>
+      crossedComponents({
+        cells: [
+          [
+            [1, 2],
+            [1, 3],
+          ],
+          [[1, 2], [1]],
+        ],
+      }),
+    ).toThrow('wrong-length');
     expect(() => crossedComponents({ cells: [[[1, 2]]] })).toThrow('sample-size');
   });
 });

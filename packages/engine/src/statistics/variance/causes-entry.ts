@@ -29,7 +29,12 @@ export const causesEntry: Entry = defineEntry({
       fields: [
         { key: 'causeCount', title: 'place of the cause in the input, from 1', kind: 'integer', unit: '1' },
         { key: 'residual_data2', title: 'sum of squares left Q_c', ...SQUARE },
-        { key: 'explained_ratio', title: '1: explains all, 0: nothing, negative: speaks against it', kind: 'number', unit: '1' },
+        {
+          key: 'explained_ratio',
+          title: '1: explains all, 0: nothing, negative: speaks against it',
+          kind: 'number',
+          unit: '1',
+        },
       ],
     },
   ],

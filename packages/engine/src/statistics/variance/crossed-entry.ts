@@ -12,7 +12,8 @@ const FOUR = { kind: 'number', unit: 'data2', list: { min: 4, max: 4 } } as cons
 export const crossedEntry: Entry = defineEntry({
   id: 'statistics.crossed-components',
   title: 'Variance of rows, of columns, of their interaction and within cells',
-  equation: '\\sigma_R^2 = \\frac{MS_R-MS_I}{n\\,c},\\quad \\sigma_C^2 = \\frac{MS_C-MS_I}{n\\,r},\\quad \\sigma_I^2 = \\frac{MS_I-MS_W}{n}',
+  equation:
+    '\\sigma_R^2 = \\frac{MS_R-MS_I}{n\\,c},\\quad \\sigma_C^2 = \\frac{MS_C-MS_I}{n\\,r},\\quad \\sigma_I^2 = \\frac{MS_I-MS_W}{n}',
   inputs: [
     {
       key: 'cells',
@@ -39,8 +40,15 @@ export const crossedEntry: Entry = defineEntry({
       const table = inPlaces(cells, ({ rowCount }) => rowCount).map((row) => inPlaces(row, (cell) => cell.columnCount));
       const columns = table[0]?.map(([cell]) => cell?.columnCount) ?? [];
       for (const row of table) {
-        if (row.length !== columns.length || row.some((found, j) => found.length > 1 || found[0]?.columnCount !== columns[j]))
-          throw new DomainError('out-of-range', { reason: 'wrong-length', rowCount: table.length, columnCount: columns.length });
+        if (
+          row.length !== columns.length ||
+          row.some((found, j) => found.length > 1 || found[0]?.columnCount !== columns[j])
+        )
+          throw new DomainError('out-of-range', {
+            reason: 'wrong-length',
+            rowCount: table.length,
+            columnCount: columns.length,
+          });
       }
       const found = crossedComponents({ cells: table.map((row) => row.map((cell) => cell[0]?.values_data ?? [])) });
       return {

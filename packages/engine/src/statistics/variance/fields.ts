@@ -52,4 +52,7 @@ export const SEARLE = {
   text: 'S. R. Searle, G. Casella, C. E. McCulloch, Variance Components (Wiley, 1992)',
   read: 'from memory',
 } as const;
-export const REML = { text: 'H. D. Patterson, R. Thompson (1971), Biometrika 58, 545-554', read: 'from memory' } as const;
+export const REML = {
+  text: 'H. D. Patterson, R. Thompson (1971), Biometrika 58, 545-554',
+  read: 'from memory',
+} as const;

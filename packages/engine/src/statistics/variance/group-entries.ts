@@ -5,7 +5,13 @@ import { CRITERION, MEAN, MEAN_SE, REML, SEARLE, VALUES } from './fields.ts';
 
 const PURE = { kind: 'number', unit: '1' } as const;
 const SQUARE = { kind: 'number', unit: 'data2' } as const;
-const GROUPS = { key: 'groups', title: 'groups', kind: 'group', list: { min: 2, max: 1000 }, fields: [VALUES] } as const;
+const GROUPS = {
+  key: 'groups',
+  title: 'groups',
+  kind: 'group',
+  list: { min: 2, max: 1000 },
+  fields: [VALUES],
+} as const;
 const ANOVA_OUTPUTS = [
   { key: 'betweenDf', title: 'degrees of freedom between groups', kind: 'integer', unit: '1' },
   { key: 'withinDf', title: 'degrees of freedom within groups', kind: 'integer', unit: '1' },
@@ -37,7 +43,9 @@ export const groupEntries: readonly Entry[] = [
     sources: [{ text: 'NIST StRD, univariate summary statistics', read: 'secondary' }],
     validity: 'About the mean of the whole sequence; a little below the true correlation for short sequences.',
     restsOn: 'exact arithmetic up to rounding',
-    compute: ({ values_data: values }) => ({ autocorrelation_ratio: fromStats(() => lagOneAutocorrelation({ values })) }),
+    compute: ({ values_data: values }) => ({
+      autocorrelation_ratio: fromStats(() => lagOneAutocorrelation({ values })),
+    }),
   }),
   defineEntry({
     id: 'statistics.one-way-anova',
@@ -50,7 +58,8 @@ export const groupEntries: readonly Entry[] = [
       { key: 'residualSd_data', title: 'standard deviation within groups', kind: 'number', unit: 'data' },
     ],
     sources: [{ text: 'NIST StRD, analysis of variance', read: 'secondary' }],
-    validity: 'A large p value shows nothing: too few values cannot find a difference. A common part of the values costs no digits.',
+    validity:
+      'A large p value shows nothing: too few values cannot find a difference. A common part of the values costs no digits.',
     restsOn: 'p: independent normal values of one variance',
     compute: ({ groups }) =>
       fromStats(() => {
@@ -78,17 +87,19 @@ export const groupEntries: readonly Entry[] = [
       { key: 'intraclass_ratio', title: 'share between groups; may be negative', ...PURE },
       { key: 'intraclassLow_ratio', title: 'lower limit of the share, groups of one size', ...PURE, optional: true },
       { key: 'intraclassHigh_ratio', title: 'upper limit of the share, groups of one size', ...PURE, optional: true },
-      { key: 'totalUpper_data2', title: 'one-sided upper limit of the total, groups of one size', ...SQUARE, optional: true },
+      {
+        key: 'totalUpper_data2',
+        title: 'one-sided upper limit of the total, groups of one size',
+        ...SQUARE,
+        optional: true,
+      },
       { key: 'remlBetween_data2', title: 'variance between groups by REML', ...SQUARE },
       { key: 'remlWithin_data2', title: 'variance within groups by REML', ...SQUARE },
       CRITERION,
       MEAN,
       MEAN_SE,
     ],
-    sources: [
-      ...[SEARLE, REML],
-      { text: 'F. A. Graybill, C.-M. Wang (1980), JASA 75, 869-873', read: 'from memory' },
-    ],
+    sources: [...[SEARLE, REML], { text: 'F. A. Graybill, C.-M. Wang (1980), JASA 75, 869-873', read: 'from memory' }],
     validity:
       'Groups drawn by chance from many. A negative estimate is shown as it is; REML stays at 0 and then changes the other variance. Limits of share and total for groups of one size only.',
     restsOn: 'normal values; the limits are sensitive to heavy tails',
