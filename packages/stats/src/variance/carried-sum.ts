@@ -1,4 +1,11 @@
-/** Sum with what rounding dropped carried along (A. Neumaier (1974), ZAMM 54, 39-51). */
+/**
+ * Sum with what rounding dropped carried along.
+ *
+ * @param values - finite numbers
+ * @returns their sum
+ * @throws nothing
+ * @source A. Neumaier (1974), ZAMM 54, 39-51 (from memory)
+ */
 export function carriedSum(values: readonly number[]): number {
   let [sum, carried] = [0, 0];
   for (const value of values) {

@@ -3,7 +3,14 @@ import { exp } from '#elementary';
 const END = 25;
 const GOLDEN = 0.6180339887498949;
 
-/** The ratio, 0 or e^-25 to e^25, at which a function is least: a grid of all sizes, then golden section in its best part. */
+/**
+ * The ratio, 0 or e^-25 to e^25, at which a function is least: a grid of all sizes, then golden section in its best part.
+ *
+ * @param at - the function
+ * @returns the ratio
+ * @throws nothing
+ * @source J. Kiefer (1953), Proc. AMS 4, 502-506 (from memory)
+ */
 export function leastLogRatio(at: (ratio: number) => number): number {
   const grid = Array.from({ length: 2 * END + 1 }, (_, i) => at(exp(i - END)));
   let best = 0;

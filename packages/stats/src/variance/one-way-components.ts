@@ -81,9 +81,10 @@ function balancedLimits(anova: OneWayAnova, size: number, confidence: number) {
   const reach = (degreesOfFreedom: number): number =>
     degreesOfFreedom / chiSquareQuantile({ p: 1 - confidence, degreesOfFreedom }) - 1;
   const [one, other] = [betweenMeanSquare / size, (1 - 1 / size) * withinMeanSquare];
+  const [far, farther] = [one * reach(betweenDf), other * reach(withinDf)];
   return {
     intraclassLow: share(anova.f / fisherQuantile({ ...law, tail: 'upper' })),
     intraclassHigh: share(anova.f / fisherQuantile(law)),
-    totalUpper: one + other + Math.sqrt((one * reach(betweenDf)) ** 2 + (other * reach(withinDf)) ** 2),
+    totalUpper: one + other + Math.sqrt(far * far + farther * farther),
   };
 }

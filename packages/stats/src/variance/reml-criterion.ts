@@ -20,6 +20,12 @@ export interface RemlState {
 /**
  * The covariance matrix of nested values is inverted branch by branch in closed form: no n x n matrix, no cancellation.
  * The tests compare it with a dense Cholesky decomposition.
+ *
+ * @param tree - groups of cells
+ * @param ratios - variances over that within cells
+ * @returns criterion, variance within, mean and its variance
+ * @throws nothing
+ * @source H. D. Patterson, R. Thompson (1971), Biometrika 58, 545-554 (from memory)
  */
 export function remlCriterion(tree: readonly (readonly Cell[])[], ratios: VarianceRatios): RemlState {
   let [count, logs, sum] = [0, 0, 0];

@@ -12,7 +12,15 @@ export interface RemlEstimate {
   readonly meanSe: number;
 }
 
-/** Restricted maximum likelihood of nested random parts, none below 0; `hasPlaces` false: cells of a group differ by chance only. */
+/**
+ * Restricted maximum likelihood of nested random parts, none below 0.
+ *
+ * @param tree - groups of cells
+ * @param hasPlaces - false: cells of a group differ by chance only
+ * @returns variances, criterion, mean and its standard error
+ * @throws nothing
+ * @source H. D. Patterson, R. Thompson (1971), Biometrika 58, 545-554 (from memory)
+ */
 export function remlEstimate(tree: readonly (readonly Cell[])[], hasPlaces: boolean): RemlEstimate {
   const placeAt = (group: number): number =>
     hasPlaces ? leastLogRatio((place) => remlCriterion(tree, { group, place }).criterion) : 0;

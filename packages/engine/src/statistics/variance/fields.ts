@@ -28,7 +28,15 @@ export const CRITERION = {
   ...PURE,
 } as const satisfies NumberField;
 
-/** Degrees of freedom, sums of squares, mean squares of `count` sources of variation, named in `order`. */
+/**
+ * Degrees of freedom, sums of squares, mean squares of sources of variation.
+ *
+ * @param count - how many
+ * @param order - their names
+ * @returns the fields
+ * @throws nothing
+ * @source none: bookkeeping
+ */
 export const table = <const N extends number>(count: N, order: string) =>
   [
     {
@@ -44,7 +52,15 @@ export const table = <const N extends number>(count: N, order: string) =>
 
 const SQUARES = { kind: 'number', unit: 'data2' } as const;
 
-/** Number of a group, row or column, as the input names it. */
+/**
+ * Number of a group, row or column, as the input names it.
+ *
+ * @param key - its key
+ * @param title - its title
+ * @returns the field
+ * @throws nothing
+ * @source none: bookkeeping
+ */
 export const place = <const K extends string>(key: K, title: string) =>
   ({ key, title, kind: 'integer', unit: '1', min: 1, max: 1e6 }) as const;
 
