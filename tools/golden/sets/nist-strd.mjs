@@ -1,3 +1,5 @@
+import { oneWayAnova, univariate } from '../nist-anova.mjs';
+
 const given = (values) => Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
 
 /** The tolerance of the case under the keys of the method. */
@@ -65,7 +67,10 @@ function variablesOf(x) {
   return x[0].map((_, k) => ({ name: `x${k + 1}`, values_data: x.map((row) => row[k]) }));
 }
 
-const KINDS = { 'linear regression': linear, 'nonlinear regression': nonlinear };
+const KINDS = {
+  ...{ 'linear regression': linear, 'nonlinear regression': nonlinear },
+  ...{ univariate, 'one-way anova': oneWayAnova },
+};
 
 /** NIST Statistical Reference Datasets, by kind. */
 export function cases(given) {
