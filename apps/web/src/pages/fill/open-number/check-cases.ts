@@ -11,6 +11,7 @@ export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> =
   'design-reference': () => import('@fillwright/engine/golden/design-reference.json'),
   'disc-stations': () => import('@fillwright/engine/golden/disc-stations.json'),
   dosing: () => import('@fillwright/engine/golden/dosing.json'),
+  e2810_bound: () => import('@fillwright/engine/golden/e2810_bound.json'),
   outlook: () => import('@fillwright/engine/golden/outlook.json'),
   udu_acceptance_value: () => import('@fillwright/engine/golden/udu_acceptance_value.json'),
   udu_oc: () => import('@fillwright/engine/golden/udu_oc.json'),
