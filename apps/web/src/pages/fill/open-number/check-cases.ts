@@ -22,6 +22,8 @@ export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> =
   dosing: () => import('@fillwright/engine/golden/dosing.json'),
   e2810_bound: () => import('@fillwright/engine/golden/e2810_bound.json'),
   feedback_adjustment: () => import('@fillwright/engine/golden/feedback_adjustment.json'),
+  gross_net: () => import('@fillwright/engine/golden/gross_net.json'),
+  grr_balance: () => import('@fillwright/engine/golden/grr_balance.json'),
   large_sample_counts: () => import('@fillwright/engine/golden/large_sample_counts.json'),
   nist_strd: () => import('@fillwright/engine/golden/nist_strd.json'),
   outlook: () => import('@fillwright/engine/golden/outlook.json'),
@@ -31,6 +33,7 @@ export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> =
   udu_oc: () => import('@fillwright/engine/golden/udu_oc.json'),
   uniformity_of_mass: () => import('@fillwright/engine/golden/uniformity_of_mass.json'),
   'variables-plans': () => import('@fillwright/engine/golden/variables-plans.json'),
+  variance_components: () => import('@fillwright/engine/golden/variance_components.json'),
 };
 
 let loaded: Promise<readonly CheckCase[]> | undefined;
