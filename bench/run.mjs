@@ -13,6 +13,7 @@ import { machine, table } from './report.mjs';
 const NAMES = [
   'design-search',
   'dosage-units-pass',
+  'arl-design',
   'normals',
   'design-process',
   'set-up-idle',
