@@ -124,7 +124,7 @@ export const signalEntries: readonly Entry[] = [
     id: 'statistics.cusum-chart',
     title: 'Chart of cumulative sums on both sides',
     equation:
-      'C^+_i = \\max(0, x_i - \\mu - k\\sigma + C^+_{i-1}),\\quad C^-_i = \\max(0, \\mu - k\\sigma - x_i + C^-_{i-1}),\\quad \\text{signal above } h\\sigma',
+      'C^+_i = \\operatorname{max}(0, x_i - \\mu - k\\sigma + C^+_{i-1}),\\quad C^-_i = \\operatorname{max}(0, \\mu - k\\sigma - x_i + C^-_{i-1}),\\quad \\text{signal above } h\\sigma',
     inputs: [SERIES, TARGET, SIGMA, REFERENCE, DECISION_INTERVAL, HEAD_START],
     outputs: [
       dataList('upperSums_data', 'upper sums'),

@@ -8,10 +8,15 @@ interface GoldenFile {
 /** Files of check values that come with the engine, loaded when a number is first opened. A test holds the list to the folder. */
 export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> = {
   'acceptance-value': () => import('@fillwright/engine/golden/acceptance-value.json'),
+  arl: () => import('@fillwright/engine/golden/arl.json'),
+  chart_constants: () => import('@fillwright/engine/golden/chart_constants.json'),
+  charts_data: () => import('@fillwright/engine/golden/charts_data.json'),
   'design-reference': () => import('@fillwright/engine/golden/design-reference.json'),
   'disc-stations': () => import('@fillwright/engine/golden/disc-stations.json'),
   'dosage-units-pass': () => import('@fillwright/engine/golden/dosage-units-pass.json'),
   dosing: () => import('@fillwright/engine/golden/dosing.json'),
+  feedback_adjustment: () => import('@fillwright/engine/golden/feedback_adjustment.json'),
+  run_rules: () => import('@fillwright/engine/golden/run_rules.json'),
   'uniformity-of-mass': () => import('@fillwright/engine/golden/uniformity-of-mass.json'),
 };
 
