@@ -8,7 +8,7 @@ export type NumberToken =
 
 const PLAIN = /^[+\-−]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d{1,2})?$/i;
 /** Groups of three digits behind a mark, and not one mark alone that may be a decimal one. */
-const GROUPED = /^[+\-−]?\d{1,3}([ .,'’_\u00a0\u202f\u2009]\d{3})+([.,]\d+)?$/;
+const GROUPED = /^[+\-−]?[1-9]\d{0,2}([ .,'’_\u00a0\u202f\u2009]\d{3})+([.,]\d+)?$/;
 const ONE_MARK = /^[+\-−]?([1-9]\d{0,2})[.,]\d{3}$/;
 /** A capsule never weighs 100 g: read with a thousands mark, these digits would. */
 const READS_AS_DECIMAL_FROM_mg = 100;
