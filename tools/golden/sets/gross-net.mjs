@@ -5,7 +5,11 @@ const METHODS = {
     method: 'gross-misclassification',
     names: {
       ...{ sdGross_data: 'sigma_gross', correlationNetGross_ratio: 'correlation_net_gross' },
-      ...{ netInside_frac: 'p_net_inside', grossAccepted_frac: 'p_gross_accepted', goodAccepted_frac: 'p_good_accepted' },
+      ...{
+        netInside_frac: 'p_net_inside',
+        grossAccepted_frac: 'p_gross_accepted',
+        goodAccepted_frac: 'p_good_accepted',
+      },
       ...{ falseAccept_frac: 'false_accept', falseReject_frac: 'false_reject' },
       badAmongAccepted_frac: 'share_bad_among_accepted',
     },

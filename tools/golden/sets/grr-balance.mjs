@@ -18,7 +18,12 @@ function balance(given) {
 }
 
 const LINES = { ss: 'sumOfSquares_data2', df: 'degreesOfFreedom_ratio', ms: 'meanSquare_data2' };
-const SOURCES = { part: 'partLine', appraiser: 'appraiserLine', interaction: 'interactionLine', repeatability: 'repeatabilityLine' };
+const SOURCES = {
+  part: 'partLine',
+  appraiser: 'appraiserLine',
+  interaction: 'interactionLine',
+  repeatability: 'repeatabilityLine',
+};
 const SINGLE = { F_interaction: 'fInteraction_ratio', p_interaction: 'pInteraction_frac' };
 const COMPONENTS = {
   ...{ var_repeatability: 'varianceRepeatability_data2', var_interaction: 'varianceInteraction_data2' },
@@ -45,7 +50,8 @@ function gauge({ inputs, expected, tolerance = {} }) {
     } else if (name === level) wanted.isPooled = value;
     else return [];
   }
-  if ([wanted, ...Object.values(wanted)].some((group) => group && typeof group === 'object' && 'undefined' in group)) return [];
+  if ([wanted, ...Object.values(wanted)].some((group) => group && typeof group === 'object' && 'undefined' in group))
+    return [];
   return [
     {
       method: 'statistics.crossed-gauge',
@@ -64,5 +70,8 @@ function gauge({ inputs, expected, tolerance = {} }) {
 function withFields({ fields, ...own }) {
   if (!fields) return own;
   const names = { ...LINES, ...SINGLE, ...COMPONENTS };
-  return { ...own, fields: Object.fromEntries(Object.entries(fields).map(([name, one]) => [names[name] ?? name, one])) };
+  return {
+    ...own,
+    fields: Object.fromEntries(Object.entries(fields).map(([name, one]) => [names[name] ?? name, one])),
+  };
 }

@@ -9,7 +9,10 @@ describe('capabilityIndices', () => {
     expect([found.cp?.value, found.cpu, found.cpl, found.cpk.value]).toEqual([1, 2 / 3, 4 / 3, 2 / 3]);
   });
   test('limit: one limit has no Cp', () => {
-    expect(capabilityIndices({ n: 50, mean: 16, sd: 2, upper: 20, target: 14 })).toMatchObject({ cp: undefined, cpm: undefined });
+    expect(capabilityIndices({ n: 50, mean: 16, sd: 2, upper: 20, target: 14 })).toMatchObject({
+      cp: undefined,
+      cpm: undefined,
+    });
   });
   test('refuses: no n, no spread, no limit, NaN', () => {
     const ask = { n: 50, mean: 16, sd: 2, lower: 8, upper: 20 };
@@ -47,12 +50,27 @@ describe('capabilityPercentile', () => {
 
 describe('capabilityFromSubgroups', () => {
   test('golden: pooled and overall by hand', () => {
-    const found = capabilityFromSubgroups({ subgroups: [[1, 3], [5, 7]], lower: -2, upper: 10 });
+    const found = capabilityFromSubgroups({
+      subgroups: [
+        [1, 3],
+        [5, 7],
+      ],
+      lower: -2,
+      upper: 10,
+    });
     expect(found.pooledSd).toBeCloseTo(Math.sqrt(2), 14);
     expect(found.overallSd).toBeCloseTo(Math.sqrt(20 / 3), 14);
     expect(found.within.cp?.value).toBeCloseTo(Math.sqrt(2), 12);
   });
   test('refuses: subgroups without spread', () => {
-    expect(() => capabilityFromSubgroups({ subgroups: [[1, 1], [2, 2]], upper: 10 })).toThrow('out-of-range');
+    expect(() =>
+      capabilityFromSubgroups({
+        subgroups: [
+          [1, 1],
+          [2, 2],
+        ],
+        upper: 10,
+      }),
+    ).toThrow('out-of-range');
   });
 });

@@ -59,13 +59,19 @@ function tailsOf(of: CapabilityLaw): Tails {
     const { mean, sd } = of;
     requireWithin({ mean });
     requireWithin({ sd }, { above: 0 });
-    return normalTails((z) => mean + z * sd, (x) => (x - mean) / sd);
+    return normalTails(
+      (z) => mean + z * sd,
+      (x) => (x - mean) / sd,
+    );
   }
   if (of.law === 'lognormal') {
     const { mu, sigma } = of;
     requireWithin({ mu });
     requireWithin({ sigma }, { above: 0 });
-    return normalTails((z) => exp(mu + z * sigma), (x) => (x > 0 ? (log(x) - mu) / sigma : -Infinity));
+    return normalTails(
+      (z) => exp(mu + z * sigma),
+      (x) => (x > 0 ? (log(x) - mu) / sigma : -Infinity),
+    );
   }
   const { scale } = of;
   requireWithin({ scale }, { above: 0 });

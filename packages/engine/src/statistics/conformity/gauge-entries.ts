@@ -23,7 +23,12 @@ const COMPONENTS = [
   { key: 'total_data', title: 'TV, total sd', ...DATA },
   { key: 'gaugeOfStudy_pct', title: 'gauge as a share of the total sd', ...PER_CENT, optional: true },
   { key: 'gaugeContribution_pct', title: 'gauge as a share of the total variance', ...PER_CENT, optional: true },
-  { key: 'gaugeOfTolerance_pct', title: 'study factor times gauge as a share of the tolerance', ...PER_CENT, optional: true },
+  {
+    key: 'gaugeOfTolerance_pct',
+    title: 'study factor times gauge as a share of the tolerance',
+    ...PER_CENT,
+    optional: true,
+  },
   { key: 'categories_ratio', title: 'distinct categories before rounding down', ...PURE, optional: true },
   { key: 'categoriesCount', title: 'distinct categories', kind: 'integer', unit: '1', optional: true },
   { key: 'fPart_ratio', title: 'F of parts', ...PURE, optional: true },
@@ -45,7 +50,10 @@ function given<const K extends string>(key: K, value: number | undefined): { rea
 function componentValues(found: GaugeComponents) {
   const { categories } = found;
   return {
-    ...{ varianceRepeatability_data2: found.varianceRepeatability, varianceInteraction_data2: found.varianceInteraction },
+    ...{
+      varianceRepeatability_data2: found.varianceRepeatability,
+      varianceInteraction_data2: found.varianceInteraction,
+    },
     ...{ varianceAppraiser_data2: found.varianceAppraiser, variancePart_data2: found.variancePart },
     ...{ equipment_data: found.equipment, appraiser_data: found.appraiser, gauge_data: found.gauge },
     ...{ part_data: found.part, total_data: found.total, meanSquareError_data2: found.meanSquareError },
@@ -83,8 +91,21 @@ export const gaugeEntries: readonly Entry[] = [
         ],
       },
       { key: 'tolerance_data', title: 'width between the limits', ...DATA, above: 0, optional: true },
-      { key: 'studyFactor_ratio', title: 'study factor; 6 unless given, older texts 5.15', ...PURE, above: 0, optional: true },
-      { key: 'poolingLevel_frac', title: 'pool the interaction above this p; 0.25 unless given', ...PURE, min: 0, max: 1, optional: true },
+      {
+        key: 'studyFactor_ratio',
+        title: 'study factor; 6 unless given, older texts 5.15',
+        ...PURE,
+        above: 0,
+        optional: true,
+      },
+      {
+        key: 'poolingLevel_frac',
+        title: 'pool the interaction above this p; 0.25 unless given',
+        ...PURE,
+        min: 0,
+        max: 1,
+        optional: true,
+      },
     ],
     outputs: [
       { key: 'partLine', title: 'parts', kind: 'group', fields: LINE },
@@ -137,7 +158,8 @@ export const gaugeEntries: readonly Entry[] = [
       { key: 'isRepeatabilityMet', title: 'not above 0.10 %', kind: 'flag' },
     ],
     sources: [{ text: 'USP <41> Balances', read: 'secondary' }],
-    validity: 'For what must be accurately weighed; in-process weighing of capsules is not bound by it. Accuracy is another test.',
+    validity:
+      'For what must be accurately weighed; in-process weighing of capsules is not bound by it. Accuracy is another test.',
     restsOn: 'ten weighings or more',
     compute: (raw) =>
       fromStats(() => {

@@ -12,7 +12,10 @@ import { ACCEPTED, FALSE_REJECT, NET_AND_SHELL, NET_LIMITS, netAndShell, openLim
 const SHARE = { kind: 'number', unit: '1' } as const;
 const DATA = { kind: 'number', unit: 'data' } as const;
 const SQUARE = { kind: 'number', unit: 'data2' } as const;
-const PAIR_LAW = { text: 'Law of two normal values that go together; regression of one on the other', read: 'from memory' } as const;
+const PAIR_LAW = {
+  text: 'Law of two normal values that go together; regression of one on the other',
+  read: 'from memory',
+} as const;
 const GROSS = { key: 'gross_data', title: 'gross weights G', ...DATA, list: { min: 2, max: 100_000 } } as const;
 const SHELLS = { key: 'shells_data', title: 'empty shells S', ...DATA, list: { min: 2, max: 100_000 } } as const;
 const KNOWN = 'Net and shell normal, means and standard deviations taken as known and current.';
@@ -22,7 +25,8 @@ export const grossEntries: readonly Entry[] = [
   defineEntry({
     id: 'statistics.gross-misclassification',
     title: 'Good and bad units accepted and rejected by gross limits',
-    equation: 'G = N + S + e,\\quad P(N\\,\\text{outside},\\,G\\,\\text{inside}),\\quad P(N\\,\\text{inside},\\,G\\,\\text{outside})',
+    equation:
+      'G = N + S + e,\\quad P(N\\,\\text{outside},\\,G\\,\\text{inside}),\\quad P(N\\,\\text{inside},\\,G\\,\\text{outside})',
     inputs: [
       ...NET_AND_SHELL,
       ...NET_LIMITS,
@@ -122,7 +126,12 @@ export const grossEntries: readonly Entry[] = [
       { key: 'varianceShell_data2', title: 'variance of the shells', ...SQUARE },
       { key: 'varianceNet_data2', title: 'variance of the net as it comes out, negative too', ...SQUARE },
       { key: 'standardError_data2', title: 'its standard error u', ...SQUARE },
-      { key: 'sdNet_data', title: 'standard deviation of the net; none if the variance is negative', ...DATA, optional: true },
+      {
+        key: 'sdNet_data',
+        title: 'standard deviation of the net; none if the variance is negative',
+        ...DATA,
+        optional: true,
+      },
     ],
     sources: [PAIR_LAW],
     validity: 'Right only when fill and shell are uncorrelated; standard error for normal values.',
@@ -153,7 +162,12 @@ export const grossEntries: readonly Entry[] = [
       { key: 'varianceShell_data2', title: 'variance of the shells', ...SQUARE },
       { key: 'covariance_data2', title: 'covariance of gross and shell', ...SQUARE },
       { key: 'plainDifference_data2', title: 'gross less shells: what would be said without the pairs', ...SQUARE },
-      { key: 'correlationNetShell_ratio', title: 'correlation of net and shell, if both vary', ...SHARE, optional: true },
+      {
+        key: 'correlationNetShell_ratio',
+        title: 'correlation of net and shell, if both vary',
+        ...SHARE,
+        optional: true,
+      },
     ],
     sources: [PAIR_LAW],
     validity: 'Any law; the errors of both weighings are in the net variance.',

@@ -27,7 +27,8 @@ export const guardEntries: readonly Entry[] = [
       { key: 'isAccepted', title: 'accepted', kind: 'flag' },
     ],
     sources: [{ text: 'JCGM 106:2012, clauses 7 and 8', read: 'from memory' }],
-    validity: 'Normal measurement error; nothing known beforehand of the value. Crossed acceptance limits accept nothing.',
+    validity:
+      'Normal measurement error; nothing known beforehand of the value. Crossed acceptance limits accept nothing.',
     restsOn: 'the standard uncertainty of the one measurement',
     compute: (raw) =>
       fromStats(() => {
@@ -47,7 +48,8 @@ export const guardEntries: readonly Entry[] = [
   defineEntry({
     id: 'statistics.global-risks',
     title: "Consumer's and producer's risk of a measured decision over a production",
-    equation: 'P(X\\,\\text{outside},\\,Y\\,\\text{inside}),\\quad P(X\\,\\text{inside},\\,Y\\,\\text{outside}),\\quad Y = X+e',
+    equation:
+      'P(X\\,\\text{outside},\\,Y\\,\\text{inside}),\\quad P(X\\,\\text{inside},\\,Y\\,\\text{outside}),\\quad Y = X+e',
     inputs: [
       { key: 'mean_data', title: 'mean of the true values X', ...DATA },
       { key: 'sd_data', title: 'standard deviation of the true values', ...DATA, above: 0 },
