@@ -54,15 +54,21 @@ export function capabilityIndices(
   const cpu = upper === undefined ? undefined : (upper - mean) / (3 * sd);
   const cpl = lower === undefined ? undefined : (mean - lower) / (3 * sd);
   const both = lower === undefined || upper === undefined ? undefined : (upper - lower) / (6 * sd);
-  const offTarget = target === undefined ? undefined : (mean - target) / sd;
-  const below = cpl === undefined ? 0 : normalCdf(-3 * cpl);
-  const above = cpu === undefined ? 0 : normalSurvival(3 * cpu);
   return {
     cp: both === undefined ? undefined : spreadIndex(both, { degreesOfFreedom, confidence }),
-    cpm: both === undefined || offTarget === undefined ? undefined : both / Math.sqrt(1 + offTarget * offTarget),
+    cpm: both === undefined || target === undefined ? undefined : both / offTarget((mean - target) / sd),
     cpk: sideIndex(Math.min(cpu ?? Infinity, cpl ?? Infinity), { n, degreesOfFreedom, confidence }),
-    ...{ cpu, cpl, outside_ppm: 1e6 * (below + above) },
+    ...{ cpu, cpl, outside_ppm: 1e6 * outsideOf(cpl, cpu) },
   };
+}
+
+function offTarget(distance: number): number {
+  return Math.sqrt(1 + distance * distance);
+}
+
+function outsideOf(cpl: number | undefined, cpu: number | undefined): number {
+  const below = cpl === undefined ? 0 : normalCdf(-3 * cpl);
+  return below + (cpu === undefined ? 0 : normalSurvival(3 * cpu));
 }
 
 interface Asked {
