@@ -19,6 +19,8 @@ export type { DoseInContents } from './dosage-unit-method.ts';
 export { dosageUnitMethod } from './dosage-unit-method.ts';
 export type { DosageUnitLimits } from './dosage-unit-rules.ts';
 export { DOSAGE_UNIT_LIMITS } from './dosage-unit-rules.ts';
+export type { LargeSampleCounts } from './large-sample-counts.ts';
+export { largeSampleCounts } from './large-sample-counts.ts';
 export type { MassLimits } from './mass-limits.ts';
 export { MASS_LIMITS } from './mass-limits.ts';
 export type { BatchGrid } from './operating-characteristic.ts';

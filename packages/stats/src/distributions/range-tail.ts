@@ -1,10 +1,8 @@
 import { exp, log } from '#elementary';
-import { expMinusOne } from './exp-minus-one.ts';
-import { logOfOnePlus } from './log-of-one-plus.ts';
 import { normalCdf } from './normal-cdf.ts';
 import type { Tail } from './tail.ts';
 
-const STEP = 0.125;
+const STEP = 0.25;
 const FROM = -8.5;
 const TO = 38;
 const ONE_BY_ROOT_TWO_PI = 0.3989422804014327;
@@ -35,9 +33,19 @@ export function rangeTail(groupCount: number): (width: number, tail: Tail) => nu
     let sum = 0;
     for (let i = 0; i < last; i++) {
       const share = normalCdf(z[i]! - width) / cdf[i]!;
-      const logRest = power * logOfOnePlus(-share);
-      sum += weight[i]! * (tail === 'lower' ? exp(logRest) : -expMinusOne(logRest));
+      const hit = atLeastOne(share, power);
+      sum += weight[i]! * (tail === 'lower' ? 1 - hit : hit);
     }
     return Math.min(1, sum);
   };
+}
+
+/** 1 - (1 - p)^count without cancellation: by doubling, bit by bit from the highest. */
+function atLeastOne(p: number, count: number): number {
+  let hit = 0;
+  for (let bit = 1 << (31 - Math.clz32(count)); bit > 0; bit >>= 1) {
+    hit *= 2 - hit;
+    if ((count & bit) !== 0) hit += p - hit * p;
+  }
+  return hit;
 }
