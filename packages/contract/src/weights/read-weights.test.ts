@@ -119,6 +119,9 @@ describe('readWeights', () => {
     const read = readWeights({ text, unit: 'mg', wheel: { groupCount: 2, columnCount: 3 } });
     expect(read.capsules[3]).toEqual({ mass_mg: 524, line: 4, place: { group: 2, column: 1 } });
   });
+  test.each(['#DIV/0!', '#N/A', 'NaN', '---', 'err'])('golden: %s is no value', (text) => {
+    expect(reasons(readWeights({ text: `530\n${text}`, unit: 'mg' }))).toEqual(['530', 'no-value']);
+  });
   test('golden: a value far from all others is pointed at, not struck', () => {
     const read = readWeights({ text: '527\n529\n52.8\n531', unit: 'mg' });
     expect(read.lines.map((line) => line.kind === 'weight' && line.isFar)).toEqual([false, false, true, false]);
