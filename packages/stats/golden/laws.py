@@ -139,4 +139,4 @@ for x, n, delta in (
     law = {"x": x, "degreesOfFreedom": n, "noncentrality": delta}
     add("noncentralStudent", law, noncentral(1), noncentral(-1))
 
-print(json.dumps({"what": "laws.py, mpmath 1.3.0 at 40 digits", "cases": cases}, indent=1))
+print('{"what": "laws.py, mpmath 1.3.0 at 40 digits", "cases": [\n' + ",\n".join(map(json.dumps, cases)) + "\n]}")

@@ -148,6 +148,8 @@ describe('known numbers', () => {
     expect(() => poissonCdf({ k: 1, mean: -1 })).toThrow(/mean/);
     expect(() => poissonQuantile({ p: 0.5, mean: NaN })).toThrow(/mean/);
     expect(() => hypergeometricPmf({ k: 1, lotSize: 5, defectiveCount: 6, sampleSize: 1 })).toThrow(/defectiveCount/);
-    expect(() => hypergeometricQuantile({ p: 0.5, lotSize: 5, defectiveCount: 2, sampleSize: 6 })).toThrow(/sampleSize/);
+    expect(() => hypergeometricQuantile({ p: 0.5, lotSize: 5, defectiveCount: 2, sampleSize: 6 })).toThrow(
+      /sampleSize/,
+    );
   });
 });

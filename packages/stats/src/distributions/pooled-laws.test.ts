@@ -14,10 +14,13 @@ import {
 import { chiAverage } from './chi-average.ts';
 
 describe('chiAverage', () => {
-  test.each([1, 1.5, 4, 29, 1000, 1e6, 1e9])('property: the mean of 1 is 1, of S^2 is 1, %s degrees of freedom', (df) => {
-    expect(Math.abs(chiAverage({ degreesOfFreedom: df, of: () => 1 }) - 1)).toBeLessThan(1e-10);
-    expect(Math.abs(chiAverage({ degreesOfFreedom: df, of: (s) => s * s }) - 1)).toBeLessThan(1e-10);
-  });
+  test.each([1, 1.5, 4, 29, 1000, 1e6, 1e9])(
+    'property: the mean of 1 is 1, of S^2 is 1, %s degrees of freedom',
+    (df) => {
+      expect(Math.abs(chiAverage({ degreesOfFreedom: df, of: () => 1 }) - 1)).toBeLessThan(1e-10);
+      expect(Math.abs(chiAverage({ degreesOfFreedom: df, of: (s) => s * s }) - 1)).toBeLessThan(1e-10);
+    },
+  );
 });
 
 describe('noncentralStudent', () => {

@@ -43,7 +43,5 @@ export function tukeyComparisons(sample: {
     const reach = critical * error;
     return { first, second, difference, low: difference - reach, high: difference + reach, pValue };
   };
-  return groups.flatMap((_, first) =>
-    groups.slice(first + 1).map((_group, i) => compare(first, first + 1 + i)),
-  );
+  return groups.flatMap((_, first) => groups.slice(first + 1).map((_group, i) => compare(first, first + 1 + i)));
 }

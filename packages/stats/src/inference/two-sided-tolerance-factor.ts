@@ -72,7 +72,8 @@ function reachesOf(count: number, { spacing, content }: { spacing: number; conte
     const x = i * spacing;
     for (let turn = 0; turn < 50; turn++) {
       const left = normalSurvival(reach + x) + normalSurvival(reach - x) - outside;
-      const slope = ONE_BY_ROOT_TWO_PI * (exp(-0.5 * (reach + x) * (reach + x)) + exp(-0.5 * (reach - x) * (reach - x)));
+      const slope =
+        ONE_BY_ROOT_TWO_PI * (exp(-0.5 * (reach + x) * (reach + x)) + exp(-0.5 * (reach - x) * (reach - x)));
       const move = left / slope;
       reach += move;
       if (Math.abs(move) < 1e-13 * reach) break;

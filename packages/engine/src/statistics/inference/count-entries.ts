@@ -6,7 +6,14 @@ import { CONFIDENCE } from './fields.ts';
 
 const PURE = { kind: 'number', unit: '1' } as const;
 const COUNT = { key: 'count', title: 'count x', kind: 'integer', unit: '1', min: 0, max: 1e8 } as const;
-const SAMPLE = { key: 'sampleCount', title: 'number of units n', kind: 'integer', unit: '1', min: 1, max: 1e9 } as const;
+const SAMPLE = {
+  key: 'sampleCount',
+  title: 'number of units n',
+  kind: 'integer',
+  unit: '1',
+  min: 1,
+  max: 1e9,
+} as const;
 const ESTIMATE = { key: 'estimate_frac', title: 'proportion found', ...PURE } as const;
 const LOW = { key: 'low_frac', title: 'lower limit, two-sided', ...PURE } as const;
 const HIGH = { key: 'high_frac', title: 'upper limit, two-sided', ...PURE } as const;
@@ -85,7 +92,10 @@ export const countEntries: readonly Entry[] = [
     ],
     sources: [
       { text: 'Ph. Eur. 2.9.47 (04/2013:20947): rows 385, 407 and 490 of the table', read: 'secondary' },
-      { text: 'c_2: rule derived from both thresholds known, the column itself was not seen', read: 'common practice, no source' },
+      {
+        text: 'c_2: rule derived from both thresholds known, the column itself was not seen',
+        read: 'common practice, no source',
+      },
     ],
     validity:
       'No test and no verdict: the columns k and c_1 of the table were not seen, and from 490 on the row may be another one. Look into Ph. Eur. 2.9.47 itself.',

@@ -71,7 +71,8 @@ export const sampleEntries: readonly Entry[] = [
     ],
     outputs: [{ key: 'quantile_data', title: 'value at place j of the sorted sample', kind: 'number', unit: 'data' }],
     sources: [{ text: 'R. J. Hyndman, Y. Fan (1996), Am. Stat. 50, 361-365', read: 'from memory' }],
-    validity: 'a = b: 0 (6), 1 (7), 1/3 (8). Between two values the line; far quantiles of a small sample are its ends.',
+    validity:
+      'a = b: 0 (6), 1 (7), 1/3 (8). Between two values the line; far quantiles of a small sample are its ends.',
     restsOn: 'a convention: the definitions differ, most for few values',
     compute: ({ values_data: values, p_frac: p, definition = 'hyndman-fan-8' }) => ({
       quantile_data: fromStats(() => sampleQuantile({ values, p, definition })),
@@ -102,11 +103,14 @@ export const sampleEntries: readonly Entry[] = [
     id: 'statistics.grubbs-critical',
     title: 'Critical distance of one outlier',
     equation: 'G = \\frac{n-1}{\\sqrt{n}}\\sqrt{\\frac{t^2}{n-2+t^2}},\\quad P(T_{n-2} > t) = \\frac{\\alpha}{2n}',
-    inputs: [{ key: 'unitCount', title: 'number of values n', kind: 'integer', unit: '1', min: 3, max: 1e6 }, SIGNIFICANCE],
+    inputs: [
+      { key: 'unitCount', title: 'number of values n', kind: 'integer', unit: '1', min: 3, max: 1e6 },
+      SIGNIFICANCE,
+    ],
     outputs: [CRITICAL],
     sources: [GRUBBS],
     validity: 'One outlier at either end of normal values.',
-    restsOn: 'exact for a pair of events that cannot both happen; from n = 15 to 2 % of α',
+    restsOn: 'Bonferroni bound over the n values: exact for few of them, a little cautious for many',
     compute: ({ unitCount: n, significance_frac: significance = 0.05 }) => ({
       critical_ratio: fromStats(() => grubbsCritical({ n, significance })),
     }),
