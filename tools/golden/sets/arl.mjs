@@ -33,7 +33,7 @@ export function cases(given) {
 }
 
 function converted({ inputs, expected }) {
-  const { chart, shift_sigma: shift_ratio = 0 } = inputs;
+  const { chart = '', shift_sigma: shift_ratio = 0 } = inputs;
   const runLength = { meanRunLength: expected.arl };
   if (chart === 'Shewhart mean') {
     const design = { limitFactor_ratio: inputs.L, subgroupSize: inputs.n, shift_ratio };
@@ -60,7 +60,7 @@ function converted({ inputs, expected }) {
   ];
 }
 
-function rulesOf({ chart, rules }) {
+function rulesOf({ chart = '', rules = '' }) {
   if (chart === 'Shewhart with Western Electric rules') return [...rules].map((rule) => WESTERN_ELECTRIC[rule]);
   if (!chart.startsWith('Shewhart with ')) return [];
   return IN_WORDS.filter(([words]) => words.test(chart)).map(([, rule]) => rule);
