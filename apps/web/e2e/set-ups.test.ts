@@ -14,7 +14,9 @@ describe('parts and set-ups', () => {
     await dose(page, onStop_mg([...DEPTHS_mm, 0.5]));
     await page.keyboard.press('ArrowUp');
     await dose(page, onStop_mg([...DEPTHS_mm, 1]));
-    expect(await discs.getByRole('radio', { checked: true }).getAttribute('aria-label')).toMatch(/^disc D66-165,/);
+    await expect
+      .poll(() => discs.getByRole('radio', { checked: true }).getAttribute('aria-label'))
+      .toMatch(/^disc D66-165,/);
   });
 
   // model.md, section 3: with springs of 30 N stations 3 and 4 are on spring and the mass is 422 mg.
