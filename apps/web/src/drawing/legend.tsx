@@ -1,9 +1,9 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { SourceMark } from '../fields/index.ts';
 
 /** What the marks of the drawing mean. */
-export function Legend(): ReactNode {
+export const Legend = memo(function Legend(): ReactNode {
   const { legend } = FILL_WORDS;
   return (
     <p className="drawing-legend quiet">
@@ -17,4 +17,4 @@ export function Legend(): ReactNode {
       </span>
     </p>
   );
-}
+});

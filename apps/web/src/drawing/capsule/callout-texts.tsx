@@ -20,20 +20,33 @@ export function CalloutLines({
   readonly items: readonly Callout[];
   readonly room: CalloutRoom;
 }): ReactNode {
-  return items.map(({ point, title, isAttention }, i) => {
-    const x = r(room.axis_mm + point.x_mm);
-    const y = r(room.at_mm[i] ?? 0);
-    return (
-      <g key={title} className={isAttention ? 'callout-attention' : undefined}>
-        <path
-          className="drawing-lead"
-          d={`M${x} ${r(point.y_mm)}L${r(room.left_mm - 1)} ${y}H${r(room.left_mm - 0.25)}`}
-        />
-        <circle className="drawing-dot" cx={x} cy={r(point.y_mm)} r="0.11" />
-      </g>
-    );
-  });
+  return items.map(({ point, isAttention }, i) => (
+    <CalloutLine
+      key={i}
+      x_mm={r(room.axis_mm + point.x_mm)}
+      y_mm={r(point.y_mm)}
+      left_mm={room.left_mm}
+      at_mm={room.at_mm[i] ?? 0}
+      isAttention={isAttention}
+    />
+  ));
 }
+
+const CalloutLine = memo(function CalloutLine(props: {
+  readonly x_mm: number;
+  readonly y_mm: number;
+  readonly left_mm: number;
+  readonly at_mm: number;
+  readonly isAttention: boolean;
+}): ReactNode {
+  const { x_mm, y_mm, left_mm, at_mm, isAttention } = props;
+  return (
+    <g className={isAttention ? 'callout-attention' : undefined}>
+      <path className="drawing-lead" d={`M${x_mm} ${y_mm}L${r(left_mm - 1)} ${r(at_mm)}H${r(left_mm - 0.25)}`} />
+      <circle className="drawing-dot" cx={x_mm} cy={y_mm} r="0.11" />
+    </g>
+  );
+});
 
 /** The values themselves, over the drawing. */
 export function CalloutTexts({

@@ -1,11 +1,10 @@
-import { memo, useMemo, type ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { discsFor } from '@fillwright/engine/fillers';
 import { rounded as r } from '../at-mm.ts';
 import type { DrawnSetUp } from '../method-drawing.ts';
 import { powderShade } from '../powder-shade.ts';
 import { discRows } from './disc-rows.ts';
 import { discSetUp } from './lever.ts';
-import { scaleTicks } from './scale-ticks.ts';
 import { CUT_mm, stationLayout } from './station-layout.ts';
 import { StationSection } from './station-section.tsx';
 import './measuring-disc.css';
@@ -15,8 +14,6 @@ const BED_mm = 1;
 const PLATE_mm = 0.35;
 /** From the left end of the disc to the list of discs: the leader lines of the list lie here. */
 const FAN_mm = { from: -1.9, bend: -0.6 };
-const LONG_TICK_mm = 0.52;
-const SHORT_TICK_mm = 0.3;
 
 /** Bed, disc, base plate and every station in half section, mm from the left end of the base plate. */
 export function DiscSection({ setUp }: { readonly setUp: DrawnSetUp }): ReactNode {
@@ -35,7 +32,7 @@ export function DiscSection({ setUp }: { readonly setUp: DrawnSetUp }): ReactNod
         const at = places[i];
         const lever = levers[i];
         if (!at || !lever) return null;
-        const { validated, depth_mm } = lever;
+        const { depth_mm } = lever;
         const old = before?.prediction.stations[i];
         return (
           <StationSection
@@ -47,14 +44,12 @@ export function DiscSection({ setUp }: { readonly setUp: DrawnSetUp }): ReactNod
             reached_mm={trace.reached_mm}
             isYielding={trace.regime === 'on-spring' || trace.regime === 'limited'}
             shade={powderShade(powder, trace.density_g_per_mL)}
-            validatedFrom_mm={validated.min_mm}
-            validatedTo_mm={validated.max_mm}
-            ticks={tickPath(lever, { axis_mm: at.axis_mm, height_mm })}
+            lever={lever}
             before_mm={old && old.set_mm !== depth_mm ? old.set_mm : undefined}
           />
         );
       })}
-      <DiscFan setUp={setUp} />
+      <DiscFan place={place} chosen={settings.parts['disc']} />
     </g>
   );
 }
@@ -62,19 +57,6 @@ export function DiscSection({ setUp }: { readonly setUp: DrawnSetUp }): ReactNod
 function feedShade({ place }: DrawnSetUp): string {
   const { material } = place.context;
   return powderShade(material, material.feedDensity_g_per_mL.mean);
-}
-
-function tickPath(
-  lever: Parameters<typeof scaleTicks>[0],
-  { axis_mm, height_mm }: { readonly axis_mm: number; readonly height_mm: number },
-): string {
-  return scaleTicks(lever)
-    .filter(({ depth_mm }) => depth_mm >= 0)
-    .map(
-      ({ depth_mm, isNumbered }) =>
-        `M${r(axis_mm)} ${r(depth_mm - height_mm)}h${isNumbered ? LONG_TICK_mm : SHORT_TICK_mm}`,
-    )
-    .join('');
 }
 
 interface DiscBodyProps {
@@ -119,10 +101,13 @@ function bedPath({ width_mm, height_mm }: { readonly width_mm: number; readonly 
 }
 
 /** Leader lines from the rows of the list to the faces the discs would bring. */
-function DiscFan({ setUp }: { readonly setUp: DrawnSetUp }): ReactNode {
-  const { filler, shell } = setUp.place.context;
-  const rows = useMemo(() => discRows(discsFor(filler, shell.size)), [filler, shell.size]);
-  const chosen = setUp.candidate.settings.parts['disc'];
+const DiscFan = memo(function DiscFan(props: {
+  readonly place: DrawnSetUp['place'];
+  readonly chosen: string | undefined;
+}): ReactNode {
+  const { place, chosen } = props;
+  const { filler, shell } = place.context;
+  const rows = discRows(discsFor(filler, shell.size));
   return (
     <g className="disc-fan">
       {rows.map(({ disc, height_mm, at_mm }) => (
@@ -134,4 +119,4 @@ function DiscFan({ setUp }: { readonly setUp: DrawnSetUp }): ReactNode {
       ))}
     </g>
   );
-}
+});

@@ -38,6 +38,7 @@ const GRIP = { above_px: 92, bed_mm: 1.1, below_mm: 0.4 };
 /** A pin as its own lever: drag it anywhere, step it by keys, or type a reading of the machine's scale. */
 export const PinLever = memo(function PinLever(props: PinLeverProps): ReactNode {
   const { station, bore_mm, width_mm, height_mm, reached_mm, carryOut } = props;
+  const { was, isOutside, reading, depthText } = props;
   const [typed, setTyped] = useState<string>();
   const lever = useRef<HTMLDivElement>(null);
   const drag = usePinDrag({
@@ -76,7 +77,7 @@ export const PinLever = memo(function PinLever(props: PinLeverProps): ReactNode 
         onKeyDown={carryOut ? onKeyDown : undefined}
         {...drag}
       />
-      <PinHead {...props}>
+      <PinHead {...{ station, bore_mm, width_mm, height_mm, was, isOutside, reading, depthText }}>
         {typed === undefined ? null : (
           <ReadingEntry
             label={FILL_WORDS.typeReading(station)}
@@ -93,8 +94,13 @@ export const PinLever = memo(function PinLever(props: PinLeverProps): ReactNode 
   );
 });
 
+type PinHeadProps = Pick<
+  PinLeverProps,
+  'station' | 'bore_mm' | 'width_mm' | 'height_mm' | 'was' | 'isOutside' | 'reading' | 'depthText'
+> & { readonly children: ReactNode };
+
 /** Name, reading and depth of a pin, above the bed; `children` takes the place of the reading while one is typed. */
-function PinHead(props: PinLeverProps & { readonly children: ReactNode }): ReactNode {
+const PinHead = memo(function PinHead(props: PinHeadProps): ReactNode {
   const { station, bore_mm, width_mm, height_mm, was, isOutside, children } = props;
   return (
     <div
@@ -112,4 +118,4 @@ function PinHead(props: PinLeverProps & { readonly children: ReactNode }): React
       </span>
     </div>
   );
-}
+});

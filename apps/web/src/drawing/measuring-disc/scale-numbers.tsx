@@ -1,6 +1,7 @@
 import { memo, type ReactNode } from 'react';
 import { atMm } from '../at-mm.ts';
 import { fixed } from '../figures.ts';
+import { isSameScale } from './is-same-scale.ts';
 import type { Lever } from './lever.ts';
 import { scaleTicks } from './scale-ticks.ts';
 
@@ -15,25 +16,17 @@ const FIRST_mm = 0.35;
 const RIGHT_OF_BAR_mm = 0.9;
 
 /** The numbers of a pin's scale, on the outside of the disc. */
-export const ScaleNumbers = memo(
-  function ScaleNumbers({ axis_mm, height_mm, lever }: ScaleNumbersProps): ReactNode {
-    return scaleTicks(lever)
-      .filter(({ isNumbered, depth_mm }) => isNumbered && depth_mm >= FIRST_mm)
-      .map(({ reading_division, depth_mm }) => (
-        <span
-          key={reading_division}
-          className="disc-tick"
-          aria-hidden="true"
-          style={atMm({ x_mm: axis_mm + RIGHT_OF_BAR_mm, y_mm: depth_mm - height_mm })}
-        >
-          {fixed(reading_division, Number.isInteger(reading_division) ? 0 : 1)}
-        </span>
-      ));
-  },
-  (a, b) =>
-    a.axis_mm === b.axis_mm &&
-    a.height_mm === b.height_mm &&
-    a.lever.mounted.scale === b.lever.mounted.scale &&
-    a.lever.machine.max_mm === b.lever.machine.max_mm &&
-    a.lever.machine.min_mm === b.lever.machine.min_mm,
-);
+export const ScaleNumbers = memo(function ScaleNumbers({ axis_mm, height_mm, lever }: ScaleNumbersProps): ReactNode {
+  return scaleTicks(lever)
+    .filter(({ isNumbered, depth_mm }) => isNumbered && depth_mm >= FIRST_mm)
+    .map(({ reading_division, depth_mm }) => (
+      <span
+        key={reading_division}
+        className="disc-tick"
+        aria-hidden="true"
+        style={atMm({ x_mm: axis_mm + RIGHT_OF_BAR_mm, y_mm: depth_mm - height_mm })}
+      >
+        {fixed(reading_division, Number.isInteger(reading_division) ? 0 : 1)}
+      </span>
+    ));
+}, isSameScale);

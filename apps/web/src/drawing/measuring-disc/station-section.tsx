@@ -1,5 +1,8 @@
 import { memo, type ReactNode } from 'react';
 import { rounded as r } from '../at-mm.ts';
+import { isSameScale } from './is-same-scale.ts';
+import type { Lever } from './lever.ts';
+import { ScaleMarks } from './scale-marks.tsx';
 
 interface StationSectionProps {
   readonly bore_mm: number;
@@ -10,9 +13,7 @@ interface StationSectionProps {
   /** The spring gives way: the pin does not reach the depth that is set. */
   readonly isYielding: boolean;
   readonly shade: string;
-  readonly validatedFrom_mm: number;
-  readonly validatedTo_mm: number;
-  readonly ticks: string;
+  readonly lever: Lever;
   readonly before_mm: number | undefined;
 }
 
@@ -25,8 +26,7 @@ const SPRING_mm = { top: 1.2, foot: 0.25, swing: 0.7, turns: 4 };
 
 /** One station in half section: powder and pin left of the axis; scale and validated range right of it. A lever moves transforms only. */
 export const StationSection = memo(function StationSection(props: StationSectionProps): ReactNode {
-  const { bore_mm, axis_mm, height_mm, set_mm, reached_mm, isYielding, shade } = props;
-  const { validatedFrom_mm, validatedTo_mm, ticks, before_mm } = props;
+  const { bore_mm, axis_mm, height_mm, set_mm, reached_mm, isYielding, shade, lever, before_mm } = props;
   const y = (depth_mm: number): number => r(depth_mm - height_mm);
   const left = r(bore_mm);
   const axis = r(axis_mm);
@@ -43,10 +43,7 @@ export const StationSection = memo(function StationSection(props: StationSection
         className="disc-pin"
         transform={`translate(0 ${y(reached_mm)})`}
       />
-      <path className="drawing-edge" d={`M${left} ${-PIN_TOP_mm}V0`} />
-      <path className="drawing-axis" d={`M${axis} ${r(-height_mm - 6)}V0.5`} />
-      <path className="disc-ticks" d={ticks} />
-      <path className="disc-validated" d={`M${bar} ${y(validatedFrom_mm)}V${y(validatedTo_mm)}`} />
+      <StationStill {...{ bore_mm, axis_mm, height_mm, lever }} />
       {before_mm === undefined ? null : <path className="drawing-before" d={`M${left} ${y(before_mm)}H${bar}`} />}
       {isYielding ? (
         <>
@@ -64,7 +61,39 @@ export const StationSection = memo(function StationSection(props: StationSection
       </g>
     </g>
   );
-});
+}, isSameStation);
+
+type StillProps = Pick<StationSectionProps, 'bore_mm' | 'axis_mm' | 'height_mm' | 'lever'>;
+
+function isSameStill(one: StillProps, other: StillProps): boolean {
+  const [a, b] = [one.lever.validated, other.lever.validated];
+  return isSameScale(one, other) && one.bore_mm === other.bore_mm && a.min_mm === b.min_mm && a.max_mm === b.max_mm;
+}
+
+function isSameStation(one: StationSectionProps, other: StationSectionProps): boolean {
+  return (
+    isSameStill(one, other) &&
+    one.set_mm === other.set_mm &&
+    one.reached_mm === other.reached_mm &&
+    one.isYielding === other.isYielding &&
+    one.shade === other.shade &&
+    one.before_mm === other.before_mm
+  );
+}
+
+/** What of a station no lever moves: edge of the bore, axis, scale, validated range. */
+const StationStill = memo(function StationStill({ bore_mm, axis_mm, height_mm, lever }: StillProps): ReactNode {
+  const { min_mm, max_mm } = lever.validated;
+  const bar = r(axis_mm + RANGE_BAR_mm);
+  return (
+    <>
+      <path className="drawing-edge" d={`M${r(bore_mm)} ${-PIN_TOP_mm}V0`} />
+      <path className="drawing-axis" d={`M${r(axis_mm)} ${r(-height_mm - 6)}V0.5`} />
+      <ScaleMarks {...{ axis_mm, height_mm, lever }} />
+      <path className="disc-validated" d={`M${bar} ${r(min_mm - height_mm)}V${r(max_mm - height_mm)}`} />
+    </>
+  );
+}, isSameStill);
 
 function springPath(at: { readonly x_mm: number; readonly height_mm: number; readonly reached_mm: number }): string {
   const top = -at.height_mm - SPRING_mm.top;

@@ -22,9 +22,30 @@ export const Forecast = memo(function Forecast({ input, candidate, details, isPe
   const view = forecastView(input, { candidate, details });
   const heap = useMemo(() => standardHeap(input.seed), [input.seed]);
   const { low_mg, high_mg, tare_mg, firstCount } = view;
-  const gross = (net_mg: number): string => fixed(net_mg + (tare_mg ?? NaN), 0);
   return (
     <section className="forecast" aria-labelledby="forecast-title">
+      <Conclusion {...{ low_mg, high_mg, tare_mg, firstCount, isPending }} />
+      <div className="forecast-picture">
+        <Heap view={view} heap={heap} />
+        <Limits view={view} />
+        <DecisionStrip view={view} expected={details.expected} isPending={isPending} />
+      </div>
+      <DecisionTable view={view} expected={details.expected} />
+      <p className="quiet">{FILL_WORDS.readHere}</p>
+      <Consequences expected={details.expected} />
+    </section>
+  );
+});
+
+type ConclusionProps = Pick<ForecastView, 'low_mg' | 'high_mg' | 'tare_mg' | 'firstCount'> &
+  Pick<ForecastProps, 'isPending'>;
+
+/** Between which masses the first capsules will lie; a lever that moves does not change it before it is let go. */
+const Conclusion = memo(function Conclusion(props: ConclusionProps): ReactNode {
+  const { low_mg, high_mg, tare_mg, firstCount, isPending } = props;
+  const gross = (net_mg: number): string => fixed(net_mg + (tare_mg ?? NaN), 0);
+  return (
+    <>
       <h2 id="forecast-title" className={isPending ? 'forecast-title quiet' : 'forecast-title'}>
         {numbersInSentence((texts) => FILL_WORDS.forecast({ n: firstCount, ...texts }), {
           low: { text: fixed(low_mg, 0), number: 'first-net-low' },
@@ -40,15 +61,7 @@ export const Forecast = memo(function Forecast({ input, candidate, details, isPe
               high: { text: gross(high_mg), number: 'first-gross-high' },
             })}
       </p>
-      <div className="forecast-picture">
-        <Heap view={view} heap={heap} />
-        <Limits view={view} />
-        <DecisionStrip view={view} expected={details.expected} isPending={isPending} />
-      </div>
-      <DecisionTable view={view} expected={details.expected} />
-      <p className="quiet">{FILL_WORDS.readHere}</p>
-      <Consequences expected={details.expected} />
-    </section>
+    </>
   );
 });
 
