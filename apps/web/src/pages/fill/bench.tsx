@@ -43,7 +43,7 @@ export function Bench({ state, workbench }: BenchProps): ReactNode {
     [workbench],
   );
   const { opening, isOpen } = useOpening();
-  usePanelAhead();
+  usePanelAhead(setUp?.details !== undefined);
   return (
     <div className="bench" onKeyDown={undoKeys(workbench)}>
       <BenchNotice state={state} hasDrawing={setUp !== undefined} />

@@ -13,9 +13,14 @@ export function OpenNumberPanel(): ReactNode {
   );
 }
 
-/** Fetches the panel when the page has come to rest, so that the first number opens at once. */
-export function usePanelAhead(): void {
+/**
+ * Fetches the panel when the page has come to rest, so that the first number opens at once.
+ *
+ * @param isStanding - whether the page has its numbers: before that nothing is fetched that could keep them waiting
+ */
+export function usePanelAhead(isStanding: boolean): void {
   useEffect(() => {
+    if (!isStanding) return undefined;
     const timer = setTimeout(() => {
       // Without a connection nothing is lost: the panel is asked for again when a number is opened.
       load().catch(() => undefined);
@@ -23,5 +28,5 @@ export function usePanelAhead(): void {
     return () => {
       clearTimeout(timer);
     };
-  }, []);
+  }, [isStanding]);
 }
