@@ -1,13 +1,14 @@
 import type { Lever } from './lever.ts';
 
-interface OnScale {
+/** A pin's scale where it is drawn. */
+export interface DrawnScale {
   readonly axis_mm: number;
   readonly height_mm: number;
-  readonly lever: Pick<Lever, 'mounted' | 'machine'>;
+  readonly lever: Lever;
 }
 
 /** @returns whether marks and numbers of a pin's scale are the same: the depth of the pin changes none of them */
-export function isSameScale(one: OnScale, other: OnScale): boolean {
+export function isSameScale(one: DrawnScale, other: DrawnScale): boolean {
   return (
     one.axis_mm === other.axis_mm &&
     one.height_mm === other.height_mm &&

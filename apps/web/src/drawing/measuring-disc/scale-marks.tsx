@@ -1,20 +1,13 @@
 import { memo, type ReactNode } from 'react';
 import { rounded as r } from '../at-mm.ts';
-import { isSameScale } from './is-same-scale.ts';
-import type { Lever } from './lever.ts';
+import { isSameScale, type DrawnScale } from './is-same-scale.ts';
 import { scaleTicks } from './scale-ticks.ts';
-
-interface ScaleMarksProps {
-  readonly axis_mm: number;
-  readonly height_mm: number;
-  readonly lever: Lever;
-}
 
 const LONG_TICK_mm = 0.52;
 const SHORT_TICK_mm = 0.3;
 
 /** The marks of a pin's scale along its axis. */
-export const ScaleMarks = memo(function ScaleMarks({ axis_mm, height_mm, lever }: ScaleMarksProps): ReactNode {
+export const ScaleMarks = memo(function ScaleMarks({ axis_mm, height_mm, lever }: DrawnScale): ReactNode {
   const marks = scaleTicks(lever)
     .filter(({ depth_mm }) => depth_mm >= 0)
     .map(

@@ -1,22 +1,15 @@
 import { memo, type ReactNode } from 'react';
 import { atMm } from '../at-mm.ts';
 import { fixed } from '../figures.ts';
-import { isSameScale } from './is-same-scale.ts';
-import type { Lever } from './lever.ts';
+import { isSameScale, type DrawnScale } from './is-same-scale.ts';
 import { scaleTicks } from './scale-ticks.ts';
-
-interface ScaleNumbersProps {
-  readonly axis_mm: number;
-  readonly height_mm: number;
-  readonly lever: Lever;
-}
 
 /** Numbers close to the disc's upper face would lie on the line. */
 const FIRST_mm = 0.35;
 const RIGHT_OF_BAR_mm = 0.9;
 
 /** The numbers of a pin's scale, on the outside of the disc. */
-export const ScaleNumbers = memo(function ScaleNumbers({ axis_mm, height_mm, lever }: ScaleNumbersProps): ReactNode {
+export const ScaleNumbers = memo(function ScaleNumbers({ axis_mm, height_mm, lever }: DrawnScale): ReactNode {
   return scaleTicks(lever)
     .filter(({ isNumbered, depth_mm }) => isNumbered && depth_mm >= FIRST_mm)
     .map(({ reading_division, depth_mm }) => (
