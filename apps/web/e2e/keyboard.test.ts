@@ -6,7 +6,7 @@ import { bench, pin, reads } from './bench-parts.ts';
 
 const desk = atDesk({ isDemo: true });
 /** More than there are on the bench. */
-const MOST_STOPS = 150;
+const MOST_STOPS = 90;
 
 interface Stop {
   readonly what: string;
@@ -70,6 +70,34 @@ describe('by keyboard alone', () => {
     const pins = [1, 2, 3, 4, 5].map((station) => FILL_WORDS.pinLabel(station));
     expect(order).toEqual(['thread', 'discs', ...pins, 'masses', 'capsule', 'candidates']);
     expect(found.filter(({ isSeen }) => !isSeen)).toEqual([]);
+  });
+
+  // ARIA Authoring Practices, "Keyboard navigation inside components": one stop, arrow keys, Home and End inside (from memory).
+  test('golden: every number of a group is reached by arrow keys, and Enter opens it', async () => {
+    const page = await bench(desk);
+    const numbers = page.locator('[data-slot="disc"] [data-number]');
+    const focused = (): Promise<string | null | undefined> =>
+      page.evaluate(() => document.activeElement?.getAttribute('data-number'));
+    const names = await numbers.evaluateAll((all) => all.map((one) => one.getAttribute('data-number')));
+    expect(names.length).toBeGreaterThan(2);
+    expect(await numbers.evaluateAll((all) => all.filter(({ tabIndex }) => tabIndex === 0).length)).toBe(1);
+    await numbers.first().focus();
+    for (const name of names.slice(1)) {
+      await page.keyboard.press('ArrowDown');
+      expect(await focused()).toBe(name);
+    }
+    await page.keyboard.press('ArrowRight');
+    expect(await focused()).toBe(names.at(-1));
+    await page.keyboard.press('Home');
+    expect(await focused()).toBe(names[0]);
+    await page.keyboard.press('End');
+    await page.keyboard.press('Enter');
+    await page.locator('.open-number h2').waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(focused).toBe(names.at(-1));
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Shift+Tab');
+    expect(await focused()).toBe(names.at(-1));
   });
 
   test('golden: from the start page to a moved lever and back without a mouse', async () => {

@@ -1,4 +1,4 @@
-import { SHEET_WORDS } from '@fillwright/words/en';
+import { OPEN_NUMBER_WORDS, SHEET_WORDS } from '@fillwright/words/en';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { atDesk } from './at-desk.ts';
@@ -82,5 +82,56 @@ describe('the page of the sheet', () => {
     expect(await page.title()).toBe('printed');
     await page.getByRole('link', { name: SHEET_WORDS.toBench }).click();
     await page.waitForURL('**/fill');
+  });
+});
+
+describe('a number of the sheet', () => {
+  test.each(['click', 'Enter'])(
+    'golden: opens by %s under the page; Esc closes it and gives the focus back',
+    async (by) => {
+      const page = await sheet('light');
+      const number = page.locator('.sheet-axis [data-number="gross-alert-low"]');
+      if (by === 'click') await number.click();
+      else await number.press('Enter');
+      const title = page.getByRole('heading', {
+        name: OPEN_NUMBER_WORDS.titles.limits.alert({ kind: 'gross', end: 'low' }),
+      });
+      await title.waitFor();
+      // By hand: 430 mg -5 % and 97 mg of shell.
+      expect(await title.innerText()).toMatch(/^505\.5\smg /);
+      const [shown, dock] = await Promise.all([number.boundingBox(), page.locator('.number-dock').boundingBox()]);
+      expect(shown!.y + shown!.height).toBeLessThanOrEqual(dock!.y);
+      await page.keyboard.press('Escape');
+      await expect.poll(() => title.isVisible()).toBe(false);
+      await expect.poll(() => number.evaluate((element) => element === document.activeElement)).toBe(true);
+    },
+  );
+
+  test('golden: every one opens, and the catalogue gives what is printed', async () => {
+    const page = await sheet('light');
+    const names = await page.evaluate(() => [
+      ...new Set([...document.querySelectorAll<HTMLElement>('[data-number]')].map((one) => one.dataset['number']!)),
+    ]);
+    expect(names.length).toBeGreaterThan(20);
+    for (const name of names) {
+      await page.locator(`[data-number="${name}"]`).first().click();
+      await page.locator('.open-number h2').waitFor();
+      expect(await page.locator('.open-number .attention').allInnerTexts(), name).toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.locator('.number-dock').waitFor({ state: 'detached' });
+    }
+  });
+
+  test('golden: on paper nothing of it is left', async () => {
+    const page = await sheet('light');
+    await page.locator('[data-number="gain:1"]').first().click();
+    await page.locator('.open-number h2').waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.number-dock').isVisible()).toBe(false);
+    const lines = await page
+      .locator('.sheet button.number')
+      .evaluateAll((all) => all.map((one) => getComputedStyle(one).textDecorationLine));
+    expect(new Set(lines)).toEqual(new Set(['none']));
+    expect(printedPages(await page.pdf({ preferCSSPageSize: true })).length).toBe(2);
   });
 });

@@ -123,6 +123,7 @@ export const FILL_WORDS = {
   meanLimits: 'mean limits',
   net: 'net',
   gross: 'gross',
+  decisionNumbers: 'Edges of the decision, net and gross',
   zones: {
     stop: 'stop',
     'leave-alone': 'leave it alone',

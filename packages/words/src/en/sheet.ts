@@ -23,15 +23,15 @@ export const SHEET_WORDS = {
       .filter((text) => text !== '')
       .join(' '),
   version: (of: { code: string; version: number }): string => `${of.code}, brief version ${of.version}`,
-  status: { draft: 'draft', saved: 'saved' },
-  kept: (of: { status: string; by: string }): string => `${of.status}, by ${of.by}, unsigned`,
-  notKept: 'with changes that are not kept yet',
-  notKnown: 'not confirmed by the server',
+  status: { draft: 'Draft', saved: 'Saved' },
+  kept: (of: { status: string; by: string }): string => `${of.status} by ${of.by}, unsigned.`,
+  notKept: 'It has changes that are not kept yet.',
+  notKnown: 'The server has not confirmed it.',
   files: (files: readonly { file: string; version?: number }[]): string =>
     files
       .map(({ file, version }) => `${file} ${version === undefined ? 'of the examples' : `version ${version}`}`)
       .join(', '),
-  replaces: (version: number): string => `replaces ${version}`,
+  replaces: (version: number): string => `Replaces version ${version}.`,
   sha: (short: string): string => `sha ${short}`,
   noSha: 'no sha',
   seed: (seed: number): string => `seed ${seed}`,
@@ -61,7 +61,7 @@ export const SHEET_WORDS = {
   pinsTitle: 'Set the pins to the scale',
   pin: (station: number): string => `pin ${station}`,
   flush: 'flush',
-  massesBelow: 'mg in the bore when each station is left, predicted',
+  massesBelow: 'mg after each station, predicted',
   scaleOf: (scale: string): string => `${scale} : 1`,
   drawingLabel: (of: { readings: string; size: string }): string =>
     `Stations in section with the pins at ${of.readings}, and the capsule of size ${of.size}; the table below says the same.`,
@@ -103,6 +103,8 @@ export const SHEET_WORDS = {
     noAdjuster: 'no pin helps: call',
   },
   schematic: 'The bar is not to scale.',
+  barLabel: 'Edges of the bar, net and gross',
+  limits: 'Limits, net and gross',
   turnUnder: (of: { low: string }): string => `Under ${of.low}:`,
   turnOver: (of: { high: string }): string => `Over ${of.high}:`,
   turn: (of: { adjuster: string; way: 'deeper' | 'higher'; step: string; change: string; target: string }): string =>

@@ -7,9 +7,10 @@ import { inMm } from '../at-mm.ts';
 import { short, signed } from '../figures.ts';
 import type { DrawnSetUp } from '../method-drawing.ts';
 import { NumberButton } from '../number-button.tsx';
+import { NumberGroup } from '../number-group.tsx';
 import { discRows, ROW_mm } from './disc-rows.ts';
 import { springOf_N } from './preload-of.ts';
-import './measuring-disc.css';
+import './disc-parts.css';
 
 interface StockRow {
   readonly number: string;
@@ -91,7 +92,7 @@ function Stock({ setUp, slot, rows, title }: StockProps): ReactNode {
   return (
     <fieldset className="disc-stock" role="radiogroup" data-slot={slot}>
       <legend>{title}</legend>
-      <div className="disc-rows">
+      <NumberGroup className="disc-rows">
         {rows.map((row) => (
           <div key={row.number} className="disc-row" style={{ height: inMm(ROW_mm) }}>
             <label className="disc-row-choice">
@@ -116,7 +117,7 @@ function Stock({ setUp, slot, rows, title }: StockProps): ReactNode {
             )}
           </div>
         ))}
-      </div>
+      </NumberGroup>
     </fieldset>
   );
 }

@@ -1,2 +1,3 @@
+export { scaleText } from './scale-text.ts';
 export { largestSlugs } from './largest-slugs.ts';
 export { measuringDiscDrawing } from './measuring-disc-drawing.ts';

@@ -5,6 +5,7 @@ import { fixed } from '../figures.ts';
 import type { DrawnSetUp } from '../method-drawing.ts';
 import { NumberButton } from '../number-button.tsx';
 import { largestSlugs } from './largest-slugs.ts';
+import './largest-slugs-axis.css';
 
 /** Margins of the axis beyond the lightest and the heaviest, as shares of its length. */
 const MARGIN = 0.08;

@@ -1,4 +1,4 @@
-import { plainNumber } from '@fillwright/words/numbers';
+import { fixed } from '../figures.ts';
 
 const MOST_DECIMALS = 3;
 
@@ -19,5 +19,5 @@ function decimalsOf(step: number): number {
 export function scaleText(reading_division: number, step_division: number): string {
   const decimals = decimalsOf(step_division);
   const isOnMark = Math.abs(Number(reading_division.toFixed(decimals)) - reading_division) < step_division / 20;
-  return plainNumber(reading_division, { decimals: isOnMark ? decimals : decimals + 1 });
+  return fixed(reading_division, isOnMark ? decimals : decimals + 1);
 }

@@ -40,6 +40,9 @@ describe('scaleText', () => {
     [21.53, 0.1, '21.53'],
     [7, 1, '7'],
     [7.25, 0.25, '7.25'],
+    [21.25, 0.05, '21.25'],
+    [380, 1, '380'],
+    [-0.5, 0.1, '\u22120.5'],
     [NaN, 0.1, 'cannot tell'],
   ])('golden: %s on a scale of steps %s is %s', (reading, step, text) => {
     expect(scaleText(reading, step)).toBe(text);

@@ -13,7 +13,7 @@ import { AsTable } from './as-table.tsx';
 import type { Workbench, WorkbenchState } from '../../state/index.ts';
 import { Band } from './band.tsx';
 import { BenchNotice } from './bench-notice.tsx';
-import { OpenNumberPanel, useOpenNumber, usePanelAhead } from './open-number/index.ts';
+import { OpenNumberPanel, useOpenNumber, usePanelAhead } from '../../numbers/index.ts';
 import { PowderValues } from './powder-values.tsx';
 import { setUpOf } from './set-up-of.ts';
 import { useAnnouncedMoves } from './use-announced-moves.ts';

@@ -2,7 +2,7 @@ import type { Candidate, Criterion, Design, RankedCandidate } from '@fillwright/
 import { DOSING_METHODS, type SheetLine } from '@fillwright/engine/dosing';
 import { CRITERION_WORDS, DOSING_METHOD_NAMES, FILL_WORDS } from '@fillwright/words/en';
 import { quantityForReading } from '@fillwright/words/numbers';
-import { fixed, inMillimetres } from '../../drawing/index.ts';
+import { fixed, inMillimetres, scaleText } from '../../drawing/index.ts';
 
 /** One set-up of the ranking, or the one as set by hand, as texts. */
 export interface CandidateRow {
@@ -75,8 +75,8 @@ function figuresOf({ size, method, settings, prediction, merits }: Candidate, sh
   const forces_N = stations.map(({ force_N }) => force_N ?? 0);
   const greatest_N = Math.max(0, ...forces_N);
   const hardest = greatest_N > 0 ? stations[forces_N.indexOf(greatest_N)]?.station : undefined;
-  const readings = sheet.flatMap(({ reading_division, depth_mm }) =>
-    reading_division === undefined || depth_mm === 0 ? [] : [fixed(reading_division, 1)],
+  const readings = sheet.flatMap(({ reading_division, step_division = NaN, depth_mm }) =>
+    reading_division === undefined || depth_mm === 0 ? [] : [scaleText(reading_division, step_division)],
   );
   return {
     size,

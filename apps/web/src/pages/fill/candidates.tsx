@@ -2,10 +2,10 @@ import { memo, type KeyboardEvent, type ReactNode } from 'react';
 import type { Candidate, CandidateDetails, Design, SearchInput } from '@fillwright/engine/design';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { quantityForReading } from '@fillwright/words/numbers';
-import { short } from '../../drawing/index.ts';
+import { NumberGroup, short } from '../../drawing/index.ts';
 import type { Workbench } from '../../state/index.ts';
 import { candidateRows, type CandidateRow } from './candidate-rows.ts';
-import { PageNumber, type NumberKey } from './open-number/index.ts';
+import { PageNumber, type NumberKey } from '../../numbers/index.ts';
 import { Rejections } from './rejections.tsx';
 import './candidates.css';
 
@@ -73,7 +73,7 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
   const about = [`${FILL_WORDS.inSize(row.size)}, ${row.parts}`, decided, comparing];
   return (
     <tbody className={isChosen ? 'candidate candidate-chosen' : 'candidate'}>
-      <tr>
+      <NumberGroup as="tr">
         <th scope="rowgroup">
           <Take row={row} take={take} />
         </th>
@@ -82,7 +82,7 @@ function Row({ row, take, compare, compared }: CandidatesProps & { readonly row:
             <Figure row={row} of={key} />
           </td>
         ))}
-      </tr>
+      </NumberGroup>
       <tr className="candidate-why">
         <td colSpan={FIGURES.length + 1}>
           {rank === undefined || isChosen || !take ? null : (

@@ -1,10 +1,10 @@
 import { memo, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
 import { adjusterName, FILL_WORDS } from '@fillwright/words/en';
-import { fixed } from '../../drawing/index.ts';
+import { fixed, NumberGroup } from '../../drawing/index.ts';
 import type { Decision } from './decision-zones.ts';
 import { isSameAxis, type ForecastView } from './forecast-view.ts';
-import { PageNumber, type NumberKey } from './open-number/index.ts';
+import { PageNumber, type NumberKey } from '../../numbers/index.ts';
 import type { WeightsAxis } from './weights-axis.ts';
 
 type Expected = CandidateDetails['expected'];
@@ -43,7 +43,7 @@ export const DecisionStrip = memo(function DecisionStrip(props: StripProps): Rea
   const share = (mass_mg: number): string => `${(100 * axis.at_frac(mass_mg)).toFixed(2)}%`;
   const cuts = zones.slice(1).map(({ from_mg }) => from_mg);
   return (
-    <div className="decision">
+    <NumberGroup className="decision" label={FILL_WORDS.decisionNumbers}>
       <Figures {...{ view, cuts, isPending }} at={share} kind="net" />
       <div className="decision-zones" aria-hidden="true">
         {zones.map(({ decision, from_mg, to_mg }) => (
@@ -58,7 +58,7 @@ export const DecisionStrip = memo(function DecisionStrip(props: StripProps): Rea
         ))}
       </div>
       {tare_mg === undefined ? null : <Figures {...{ view, cuts }} at={share} kind="gross" isPending />}
-    </div>
+    </NumberGroup>
   );
 }, isSameStrip);
 

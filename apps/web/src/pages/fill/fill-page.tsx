@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { useWorkbench, workbench } from '../../state/index.ts';
 import { Bench } from './bench.tsx';
-import { OpenNumberProvider } from './open-number/index.ts';
+import { OpenNumberProvider } from '../../numbers/index.ts';
 
 /** The bench of the product that is open. */
 export function FillPage(): ReactNode {

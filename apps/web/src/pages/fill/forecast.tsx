@@ -7,7 +7,8 @@ import { DecisionTable } from './decision-table.tsx';
 import { standardHeap } from './first-weights.ts';
 import { forecastView, isSameAxis, type ForecastView } from './forecast-view.ts';
 import { bellPath, DOT, HEAP, heapPath } from './heap-path.ts';
-import { numbersInSentence } from './open-number/index.ts';
+import { limitNames } from './limit-names.ts';
+import { numbersInSentence } from '../../numbers/index.ts';
 import './forecast.css';
 
 interface ForecastProps {
@@ -106,32 +107,27 @@ function textOf(view: ForecastView): string {
   });
 }
 
-/** The name of a limit takes about so much of the axis: closer to the end it stands inside. */
-const NAME_frac = 0.22;
-const inside = (fromEnd_frac: number): string => (fromEnd_frac < NAME_frac ? 'forecast-limit-inside' : '');
-
 /** Names of the limits over the picture. */
 const Limits = memo(function Limits({ view }: { readonly view: ForecastView }): ReactNode {
-  const left = (mass_mg: number): string => `${(100 * view.axis.at_frac(mass_mg)).toFixed(2)}%`;
-  const { singleLow_mg, singleHigh_mg, meanLow_mg, meanHigh_mg, tare_mg } = view;
+  const { singleLow_mg, singleHigh_mg, tare_mg, axis } = view;
+  const { isLowInside, isHighInside, mean_frac } = limitNames(view);
+  const left = (at_frac: number): string => `${(100 * at_frac).toFixed(2)}%`;
+  const inside = (isInside: boolean): string => (isInside ? 'forecast-limit-inside' : '');
   // Without a card, for want of a tare, the limits have no entry.
   const areKnown = tare_mg !== undefined;
   return (
     <div className="forecast-limits">
-      <span
-        className={`forecast-limit-low ${inside(view.axis.at_frac(singleLow_mg))}`}
-        style={{ left: left(singleLow_mg) }}
-      >
+      <span className={`forecast-limit-low ${inside(isLowInside)}`} style={{ left: left(axis.at_frac(singleLow_mg)) }}>
         {numbersInSentence(({ value }) => FILL_WORDS.singleLow(value), {
           value: { text: fixed(singleLow_mg, 0), number: areKnown ? 'limit-action-low' : undefined },
         })}
       </span>
-      <span className="forecast-limit-mean" style={{ left: left((meanLow_mg + meanHigh_mg) / 2) }}>
+      <span className="forecast-limit-mean" style={{ left: left(mean_frac) }}>
         {FILL_WORDS.meanLimits}
       </span>
       <span
-        className={`forecast-limit-high ${inside(1 - view.axis.at_frac(singleHigh_mg))}`}
-        style={{ left: left(singleHigh_mg) }}
+        className={`forecast-limit-high ${inside(isHighInside)}`}
+        style={{ left: left(axis.at_frac(singleHigh_mg)) }}
       >
         {numbersInSentence(({ value }) => FILL_WORDS.singleHigh(value), {
           value: { text: fixed(singleHigh_mg, 0), number: areKnown ? 'limit-action-high' : undefined },

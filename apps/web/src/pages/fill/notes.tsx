@@ -8,8 +8,7 @@ import {
   HALVED_BY_WORDS,
 } from '@fillwright/words/en';
 import { AttentionMark, fixed } from '../../drawing/index.ts';
-import { halfWidth_mg, narrowings } from './narrowing.ts';
-import { numbersInSentence } from './open-number/index.ts';
+import { halfWidth_mg, narrowings, numbersInSentence } from '../../numbers/index.ts';
 import './notes.css';
 
 /** Warnings of the set-up as sentences; they change in the frame of a move. */

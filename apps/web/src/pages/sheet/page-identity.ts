@@ -38,7 +38,7 @@ export function pageIdentity(code: string, known: KnownOfDocument): PageIdentity
   const sha = head && save.kind === 'kept' ? words.sha(grouped(head.sha256.slice(0, SHORT_SHA))) : words.noSha;
   return {
     version: words.version({ code, version }),
-    status: save.kind === 'kept' ? status : `${status}, ${words.notKept}`,
+    status: save.kind === 'kept' ? status : `${status} ${words.notKept}`,
     replaces: head && version > 1 ? words.replaces(version - 1) : '',
     files: words.files(files),
     marks: `${sha}, ${words.seed(seed)}`,

@@ -14,7 +14,7 @@ export function Blank({ width_mm }: { readonly width_mm: number }): ReactNode {
 
 interface PageProps {
   readonly number: 1 | 2;
-  readonly title: string;
+  readonly title: ReactNode;
   readonly about: string;
   readonly aside: ReactNode;
   /** Left, middle and right of the foot, before the number of the page. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { limitText, readingText } from './sheet-facts.ts';
+import { limitText } from './sheet-facts.ts';
 import { stamp } from './use-printed-at.ts';
 
 // By hand: 430 mg +- 7.5 % is 397.75 to 462.25 mg, and a printed limit must not let more through than the true one.
@@ -15,18 +15,6 @@ describe('limitText', () => {
   });
   test('refuses: no number is no limit', () => {
     expect(limitText(NaN, 'low')).toBe('cannot tell');
-  });
-});
-
-describe('readingText', () => {
-  test.each([
-    [21.5, 0.1, '21.5'],
-    [21, 0.1, '21.0'],
-    [21, 1, '21'],
-    [21.25, 0.05, '21.25'],
-    [21.25, 0.1, '21.25'],
-  ])('golden: %s on a scale with steps of %s reads %s (by hand)', (reading, step, text) => {
-    expect(readingText(reading, step)).toBe(text);
   });
 });
 

@@ -58,18 +58,6 @@ export const short = (value: number): string =>
 /** @returns a change with its sign */
 export const signed = (value: number, decimals = 1): string => (value > 0 ? '+' : '') + fixed(value, decimals);
 
-/** A reading with as many decimals as its step has. @returns for example `21.5` */
-export function readingText(reading_division: number, step_division: number): string {
-  const decimals = Math.max(
-    0,
-    ...[0, 1, 2, 3]
-      .filter((n) => Math.abs(step_division * 10 ** n - Math.round(step_division * 10 ** n)) > 1e-9)
-      .map((n) => n + 1),
-  );
-  const isOnStep = Math.abs(reading_division - Number(reading_division.toFixed(decimals))) < 1e-6;
-  return fixed(reading_division, isOnStep ? decimals : 2);
-}
-
 /** Digits that a balance shows, and what a computed limit may be off by itself, mg. */
 const SHOWN_mg = 0.1;
 const ROUNDING_mg = 1e-6;

@@ -1,5 +1,6 @@
 import { SHEET_WORDS } from '@fillwright/words/en';
 import { useMemo, type ReactNode } from 'react';
+import { NumberDock, OpenNumberProvider } from '../../numbers/index.ts';
 import { useWorkbench, type WorkbenchState } from '../../state/index.ts';
 import { personName } from '../../state/person.ts';
 import { BackPage } from './back/back-page.tsx';
@@ -19,7 +20,13 @@ export function SheetPage(): ReactNode {
     () => (input && candidate && details && !areDetailsPending ? sheetFacts(input, candidate, details) : undefined),
     [input, candidate, details, areDetailsPending],
   );
-  return facts ? <Sheet state={state} facts={facts} /> : <p className="sheet-nothing">{whyNothing(state)}</p>;
+  if (!facts) return <p className="sheet-nothing">{whyNothing(state)}</p>;
+  return (
+    <OpenNumberProvider>
+      <Sheet state={state} facts={facts} />
+      <NumberDock />
+    </OpenNumberProvider>
+  );
 }
 
 function whyNothing({ brief, candidate, details, areDetailsPending, isSearching }: WorkbenchState): string {

@@ -1,10 +1,12 @@
 import type { LimitCard } from '@fillwright/engine/design';
 import { DESIGN_WORDS, SHEET_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
+import { numbersInSentence } from '../../../numbers/index.ts';
 import type { PageIdentity } from '../page-identity.ts';
 import { Blank, footOf, SheetSide } from '../page-parts.tsx';
 import { fixed, short, type SheetFacts } from '../sheet-facts.ts';
 import { LimitAxis } from './limit-axis.tsx';
+import './back.css';
 
 interface BackPageProps {
   readonly facts: SheetFacts;
@@ -54,14 +56,14 @@ function Card({ facts, card }: { readonly facts: SheetFacts; readonly card: Limi
   return (
     <>
       <p className="sheet-tare">
-        {tare.standardError_mg === undefined
-          ? words.tareGuess(mean)
-          : words.tare({
-              mean,
-              count: tare.shellCount,
-              sd: fixed(tare.sd_mg),
-              error: fixed(tare.standardError_mg, 2),
-            })}{' '}
+        <span>
+          {tare.standardError_mg === undefined
+            ? words.tareGuess(mean)
+            : numbersInSentence(
+                (texts) => words.tare({ mean, count: tare.shellCount, sd: fixed(tare.sd_mg), ...texts }),
+                { error: { text: fixed(tare.standardError_mg, 2), number: 'tare-error' } },
+              )}
+        </span>
         <strong>{words.grossIs(mean)}</strong>
       </p>
       <LimitAxis facts={facts} card={card} />
@@ -91,10 +93,15 @@ function Near({ facts, card }: { readonly facts: SheetFacts; readonly card: Limi
     <section>
       <h3>{words.nearTitle}</h3>
       <p>
-        {words.near({
-          ...{ sd: fixed(tare.sd_mg), blur: fixed(shellBlur_mg) },
-          ...{ low: around(action.grossLow_mg), high: around(action.grossHigh_mg) },
-        })}
+        {numbersInSentence(
+          (texts) =>
+            words.near({
+              sd: fixed(tare.sd_mg),
+              ...{ low: around(action.grossLow_mg), high: around(action.grossHigh_mg) },
+              ...texts,
+            }),
+          { blur: { text: fixed(shellBlur_mg), number: 'shell-blur' } },
+        )}
       </p>
       <p>
         {words.limitsFrom({

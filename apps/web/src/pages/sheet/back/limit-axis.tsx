@@ -1,6 +1,8 @@
 import type { LimitCard } from '@fillwright/engine/design';
 import { SHEET_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
+import { NumberGroup } from '../../../drawing/index.ts';
+import { PageNumber, type NumberKey } from '../../../numbers/index.ts';
 import { apart } from '../paper/apart.ts';
 import { fixed, limitText, short, type SheetFacts } from '../sheet-facts.ts';
 import { limitMarks, type LimitMark } from './limit-marks.ts';
@@ -41,7 +43,7 @@ export function LimitAxis({ facts, card }: { readonly facts: SheetFacts; readonl
         <strong style={{ left: `${X.gross}mm` }}>{words.axisGross}</strong>
         <strong style={{ left: `${X.todo}mm` }}>{words.axisWhat}</strong>
       </div>
-      <div className="sheet-axis" style={{ height: `${HEIGHT_mm}mm` }}>
+      <NumberGroup className="sheet-axis" style={{ height: `${HEIGHT_mm}mm` }} label={words.limits}>
         <AxisBars card={card} y={y} />
         {marks.map((mark, i) => (
           <Mark
@@ -61,7 +63,7 @@ export function LimitAxis({ facts, card }: { readonly facts: SheetFacts; readonl
             {todoWords(facts, mark)}
           </p>
         ))}
-      </div>
+      </NumberGroup>
     </>
   );
 }
@@ -156,16 +158,35 @@ function Mark({ mark, sampleCount, at, label }: MarkProps): ReactNode {
         {high - low > 0.5 ? null : <path className="drawing-edge" d={`M${X.bar - TICK_mm} ${short(at)}H${X.bar}`} />}
       </svg>
       <span className="sheet-axis-net" style={{ top, width: `${X.net}mm` }}>
-        {markText(mark, net_mg)}
+        <MarkNumber mark={mark} kind="limit" mass_mg={net_mg} />
       </span>
       <span className="sheet-axis-gross" style={{ top, left: `${X.gross}mm` }}>
-        {markText(mark, gross_mg)}
+        <MarkNumber mark={mark} kind="gross" mass_mg={gross_mg} />
       </span>
       <span className="sheet-axis-name" style={{ top, left: `${X.name}mm` }}>
         {markWords(mark, sampleCount)}
       </span>
     </div>
   );
+}
+
+interface MarkNumberProps {
+  readonly mark: LimitMark;
+  readonly kind: 'limit' | 'gross';
+  readonly mass_mg: number;
+}
+
+function MarkNumber({ mark, kind, mass_mg }: MarkNumberProps): ReactNode {
+  const number = numberOfMark(mark, kind);
+  const text = markText(mark, mass_mg);
+  return number === undefined ? text : <PageNumber number={number}>{text}</PageNumber>;
+}
+
+/** What a mark opens, net or gross. */
+function numberOfMark({ kind, side }: LimitMark, of: 'limit' | 'gross'): NumberKey | undefined {
+  if (kind === 'target' || side === 'middle') return of === 'limit' ? 'target' : undefined;
+  const names = { 'single-action': 'action', 'single-alert': 'alert', 'mean-action': 'mean' } as const;
+  return `${of}-${names[kind]}-${side}`;
 }
 
 /** The target is no limit: it is rounded as usual. */

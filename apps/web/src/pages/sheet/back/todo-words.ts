@@ -1,4 +1,6 @@
 import { adjusterName, SHEET_WORDS } from '@fillwright/words/en';
+import type { ReactNode } from 'react';
+import { numbersInSentence } from '../../../numbers/index.ts';
 import { fixed, type SheetFacts } from '../sheet-facts.ts';
 import type { LimitMark } from './limit-marks.ts';
 
@@ -7,9 +9,9 @@ import type { LimitMark } from './limit-marks.ts';
  *
  * @param facts - with what to turn
  * @param mark - the limit
- * @returns one short sentence
+ * @returns one short sentence; what it computes opens
  */
-export function todoWords({ details }: SheetFacts, { kind, side }: LimitMark): string {
+export function todoWords({ details }: SheetFacts, { kind, side }: LimitMark): ReactNode {
   const { todo } = SHEET_WORDS;
   const count = details.card?.sampleCount ?? NaN;
   switch (kind) {
@@ -23,11 +25,14 @@ export function todoWords({ details }: SheetFacts, { kind, side }: LimitMark): s
       const { under, over } = details.expected;
       const correction = side === 'low' ? under : over;
       if (!correction) return todo.meanAction({ count, turn: todo.noTurn });
-      const turn = todo.turn({
-        ...{ adjuster: adjusterName(correction.adjuster), way: side === 'low' ? 'deeper' : 'higher' },
-        change: fixed(correction.change_mg_per_step, 2),
+      const station = details.sheet.find(({ adjuster }) => adjuster === correction.adjuster)?.station;
+      const [adjuster, way] = [adjusterName(correction.adjuster), side === 'low' ? 'deeper' : 'higher'] as const;
+      return numbersInSentence((texts) => todo.meanAction({ count, turn: todo.turn({ adjuster, way, ...texts }) }), {
+        change: {
+          text: fixed(correction.change_mg_per_step, 2),
+          number: station === undefined ? undefined : `gain:${station}`,
+        },
       });
-      return todo.meanAction({ count, turn });
     }
   }
 }

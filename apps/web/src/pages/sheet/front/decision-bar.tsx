@@ -1,5 +1,7 @@
 import { adjusterName, SHEET_WORDS } from '@fillwright/words/en';
 import type { CSSProperties, ReactNode } from 'react';
+import { NumberGroup } from '../../../drawing/index.ts';
+import { PageNumber, type NumberKey } from '../../../numbers/index.ts';
 import { barPlaces } from '../paper/bar-places.ts';
 import { meanZones, type MeanZone } from '../paper/mean-zones.ts';
 import { limitText, short, type SheetFacts } from '../sheet-facts.ts';
@@ -27,8 +29,14 @@ export function DecisionBar({ facts }: { readonly facts: SheetFacts }): ReactNod
   };
   return (
     <>
-      <div className="sheet-bar">
-        <Labels name={SHEET_WORDS.net} texts={edges.map((edge) => label(edge, 0))} at_mm={at_mm} isStrong />
+      <NumberGroup className="sheet-bar" label={SHEET_WORDS.barLabel}>
+        <Labels
+          name={SHEET_WORDS.net}
+          texts={edges.map((edge) => label(edge, 0))}
+          numbers={edges.map((edge_mg) => numberOfEdge(facts, { edge_mg, kind: 'net' }))}
+          at_mm={at_mm}
+          isStrong
+        />
         <div className="sheet-bar-zones">
           {zones.map((zone) => (
             <Zone
@@ -45,11 +53,12 @@ export function DecisionBar({ facts }: { readonly facts: SheetFacts }): ReactNod
           <Labels
             name={SHEET_WORDS.gross}
             texts={edges.map((edge) => label(edge, tare_mg))}
+            numbers={edges.map((edge_mg) => numberOfEdge(facts, { edge_mg, kind: 'gross' }))}
             at_mm={at_mm}
             isStrong={false}
           />
         ) : null}
-      </div>
+      </NumberGroup>
       {isToScale ? null : <p className="quiet">{SHEET_WORDS.schematic}</p>}
     </>
   );
@@ -58,21 +67,46 @@ export function DecisionBar({ facts }: { readonly facts: SheetFacts }): ReactNod
 interface LabelsProps {
   readonly name: string;
   readonly texts: readonly string[];
+  readonly numbers: readonly (NumberKey | undefined)[];
   readonly at_mm: readonly number[];
   readonly isStrong: boolean;
 }
 
-function Labels({ name, texts, at_mm, isStrong }: LabelsProps): ReactNode {
+function Labels({ name, texts, numbers, at_mm, isStrong }: LabelsProps): ReactNode {
   return (
     <div className={isStrong ? 'sheet-bar-labels sheet-strong' : 'sheet-bar-labels'}>
       <span className="sheet-bar-name">{name}</span>
       {texts.map((text, i) => (
         <span key={text} className="sheet-bar-label" style={{ left: `${short(at_mm[i] ?? 0)}mm` }}>
-          {text}
+          {numbers[i] === undefined ? text : <PageNumber number={numbers[i]}>{text}</PageNumber>}
         </span>
       ))}
     </div>
   );
+}
+
+/** What an edge of the bar is: an end of the forecast, a limit of the mean, or the target. */
+function numberOfEdge(
+  { details, target }: SheetFacts,
+  { edge_mg, kind }: { readonly edge_mg: number; readonly kind: 'net' | 'gross' },
+): NumberKey | undefined {
+  const { expected, card } = details;
+  const limit = kind === 'net' ? 'limit' : 'gross';
+  switch (edge_mg) {
+    case expected.low_mg:
+      return `first-${kind}-low`;
+    case expected.high_mg:
+      return `first-${kind}-high`;
+    case target.fill_mg:
+      return kind === 'net' ? 'target' : undefined;
+    // Without a card, for want of a tare, the limits have no entry.
+    case expected.meanLow_mg:
+      return card && `${limit}-mean-low`;
+    case expected.meanHigh_mg:
+      return card && `${limit}-mean-high`;
+    default:
+      return undefined;
+  }
 }
 
 interface ZoneProps {

@@ -1,9 +1,11 @@
 import type { StationTrace } from '@fillwright/engine/dosing';
 import { SHEET_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
+import { scaleText } from '../../../drawing/index.ts';
 import { powderShade } from '../../../drawing/powder-shade.ts';
 import type { DiscPlaces } from '../paper/disc-places.ts';
-import { fixed, readingText, short, type SheetFacts } from '../sheet-facts.ts';
+import { readingSize_mm } from '../paper/reading-size.ts';
+import { short, type SheetFacts } from '../sheet-facts.ts';
 
 interface DiscOnPaperProps {
   readonly facts: SheetFacts;
@@ -24,6 +26,9 @@ export function DiscOnPaper({ facts, places, scale, base_mm, height_mm }: DiscOn
   const { bore_mm, stations } = facts.candidate.prediction;
   const top = base_mm - scale * height_mm;
   const width = scale * places.width_mm;
+  const readings = stations.map((trace) => readingOf(facts, trace));
+  const pitch_mm = scale * ((places.lefts_mm[1] ?? Infinity) - (places.lefts_mm[0] ?? 0));
+  const size_mm = readingSize_mm(readings, pitch_mm);
   return (
     <g>
       <pattern id="sheet-hatch" width="1.6" height="1.6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -35,6 +40,8 @@ export function DiscOnPaper({ facts, places, scale, base_mm, height_mm }: DiscOn
         <Station
           key={trace.station}
           {...{ facts, trace, scale, top, base_mm }}
+          reading={readings[i] ?? ''}
+          reading_mm={size_mm}
           left={scale * (places.lefts_mm[i] ?? 0)}
           width={scale * bore_mm}
         />
@@ -45,16 +52,22 @@ export function DiscOnPaper({ facts, places, scale, base_mm, height_mm }: DiscOn
       />
       <rect className="sheet-hatched" x="0" y={short(base_mm)} width={short(width)} height={PLATE_mm} />
       <path className="drawing-edge" d={`M0 ${short(base_mm)}H${short(width)}`} />
-      <text className="sheet-svg-text" x="0" y={short(base_mm + 12)}>
-        {SHEET_WORDS.massesBelow}
-      </text>
     </g>
   );
+}
+
+/** What is set above a pin. */
+function readingOf({ details }: SheetFacts, { station, set_mm }: StationTrace): string {
+  const line = details.sheet.find((one) => one.station === station);
+  return set_mm === 0 ? SHEET_WORDS.flush : scaleText(line?.reading_division ?? NaN, line?.step_division ?? NaN);
 }
 
 interface StationProps {
   readonly facts: SheetFacts;
   readonly trace: StationTrace;
+  readonly reading: string;
+  /** Size of its letters. */
+  readonly reading_mm: number;
   readonly scale: number;
   readonly left: number;
   readonly width: number;
@@ -62,14 +75,11 @@ interface StationProps {
   readonly base_mm: number;
 }
 
-function Station({ facts, trace, scale, left, width, top, base_mm }: StationProps): ReactNode {
-  const { station, set_mm, reached_mm, density_g_per_mL, mass_mg } = trace;
-  const line = facts.details.sheet.find((one) => one.station === station);
+function Station({ facts, trace, reading, reading_mm, scale, left, width, top, base_mm }: StationProps): ReactNode {
+  const { station, set_mm, reached_mm, density_g_per_mL } = trace;
   const face = top + scale * reached_mm;
   const middle = short(left + width / 2);
   const [x, right] = [short(left), short(left + width)];
-  const reading =
-    set_mm === 0 ? SHEET_WORDS.flush : readingText(line?.reading_division ?? NaN, line?.step_division ?? NaN);
   return (
     <g>
       <rect
@@ -92,14 +102,17 @@ function Station({ facts, trace, scale, left, width, top, base_mm }: StationProp
       />
       {reached_mm < set_mm ? <path className="sheet-set" d={`M${x} ${short(top + scale * set_mm)}H${right}`} /> : null}
       <path className="sheet-face" d={`M${x} ${short(face)}H${right}`} />
-      <text className="sheet-svg-reading" x={middle} y={short(top - READING_mm)} textAnchor="middle">
+      <text
+        className="sheet-svg-reading"
+        style={{ fontSize: `${short(reading_mm)}px` }}
+        x={middle}
+        y={short(top - READING_mm)}
+        textAnchor="middle"
+      >
         {reading}
       </text>
       <text className="sheet-svg-text" x={middle} y={short(top - NAME_mm + 1.2)} textAnchor="middle">
         {SHEET_WORDS.pin(station)}
-      </text>
-      <text className="sheet-svg-strong" x={middle} y={short(base_mm + 6.5)} textAnchor="middle">
-        {fixed(mass_mg, 0)}
       </text>
     </g>
   );

@@ -1,6 +1,7 @@
 import { DOSING_METHOD_NAMES, findingSentence, SHEET_WORDS } from '@fillwright/words/en';
 import { quantityForReading } from '@fillwright/words/numbers';
 import { useRef, type ReactNode } from 'react';
+import { numbersInSentence } from '../../../numbers/index.ts';
 import type { PageIdentity } from '../page-identity.ts';
 import { footOf, SheetSide } from '../page-parts.tsx';
 import type { SheetFacts } from '../sheet-facts.ts';
@@ -10,6 +11,7 @@ import { PartsTable } from './parts-table.tsx';
 import { PinNotes } from './pin-notes.tsx';
 import { useStepsToFit } from './use-steps-to-fit.ts';
 import { PinsTable } from './pins-table.tsx';
+import './front.css';
 
 interface FrontPageProps {
   readonly facts: SheetFacts;
@@ -27,10 +29,15 @@ export function FrontPage({ facts, identity }: FrontPageProps): ReactNode {
     <SheetSide
       side={side}
       number={1}
-      title={words.frontTitle({
-        ...{ product: brief.product.name, size: candidate.size },
-        target: quantityForReading(target.fill_mg, 'mg', { upToSignificantDigits: 5 }),
-      })}
+      title={numbersInSentence(
+        (texts) => words.frontTitle({ product: brief.product.name, size: candidate.size, ...texts }),
+        {
+          target: {
+            text: quantityForReading(target.fill_mg, 'mg', { upToSignificantDigits: 5 }),
+            number: 'target',
+          },
+        },
+      )}
       about={words.about({
         ...{ filler: input.filler.name, method: DOSING_METHOD_NAMES[candidate.method] ?? candidate.method },
         ...{ blend: part.material.lot ?? part.name, shellLot: brief.shells[place.shellIndex]?.lot ?? '' },
@@ -38,7 +45,7 @@ export function FrontPage({ facts, identity }: FrontPageProps): ReactNode {
       aside={
         <>
           <p>{identity.version}</p>
-          <p>{[identity.replaces, identity.status].filter((text) => text !== '').join(', ')}</p>
+          <p>{[identity.status, identity.replaces].filter((text) => text !== '').join(' ')}</p>
           {identity.files !== '' && <p>{identity.files}</p>}
         </>
       }

@@ -1,11 +1,13 @@
 import { SHEET_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
+import { scaleText } from '../../../drawing/index.ts';
 import { capsuleLayout, type CapsuleLayout } from '../../../drawing/capsule/capsule-layout.ts';
 import { CapsuleSection } from '../../../drawing/capsule/capsule-section.tsx';
 import { paperScale } from '../paper/paper-scale.ts';
 import { discPlaces } from '../paper/disc-places.ts';
-import { fixed, short, type SheetFacts } from '../sheet-facts.ts';
+import { short, type SheetFacts } from '../sheet-facts.ts';
 import { DiscOnPaper } from './disc-on-paper.tsx';
+import { MassesOnPaper } from './masses-on-paper.tsx';
 import '../../../drawing/drawing.css';
 
 /** Room on the page, mm of paper. */
@@ -41,8 +43,8 @@ export function PaperDrawing({ facts, smallerBy }: PaperDrawingProps): ReactNode
   const axis_mm = scale * disc.width_mm + GAP_mm + scale * shell.capOuter_mm;
   const small_mm = axis_mm + scale * shell.capOuter_mm + GAP_mm + shell.capOuter_mm;
   const paper = { width_mm: small_mm + shell.capOuter_mm + 1, height_mm: base_mm + FOOT_mm };
-  const readings = details.sheet.flatMap(({ reading_division }) =>
-    reading_division === undefined ? [] : [fixed(reading_division)],
+  const readings = details.sheet.flatMap(({ reading_division, step_division = NaN }) =>
+    reading_division === undefined ? [] : [scaleText(reading_division, step_division)],
   );
   return (
     <div className="sheet-drawing">
@@ -60,6 +62,7 @@ export function PaperDrawing({ facts, smallerBy }: PaperDrawingProps): ReactNode
         <Capsule {...{ facts, layout, scale, base_mm }} at_mm={axis_mm} />
         <Capsule {...{ facts, layout, base_mm }} scale={1} at_mm={small_mm} />
       </svg>
+      <MassesOnPaper {...{ facts, scale, base_mm }} places={disc} />
     </div>
   );
 }

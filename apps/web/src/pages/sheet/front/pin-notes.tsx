@@ -1,6 +1,7 @@
 import type { SheetFacts } from '../sheet-facts.ts';
 import { SHEET_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
+import { numbersInSentence } from '../../../numbers/index.ts';
 import { Blank, Box } from '../page-parts.tsx';
 import { signed } from '../sheet-facts.ts';
 
@@ -20,9 +21,18 @@ export function PinNotes({ facts }: { readonly facts: SheetFacts }): ReactNode {
       </p>
       {warned.length === 0 ? null : (
         <p className="quiet">
-          {words.otherDisc(
-            warned.map(({ to, change_mg, changeAllKept_mg }) =>
-              words.keptReadings({ part: to, change: mg(change_mg), kept: mg(changeAllKept_mg) }),
+          {numbersInSentence(
+            (changes) =>
+              words.otherDisc(
+                warned.map(({ to, changeAllKept_mg }) =>
+                  words.keptReadings({ part: to, change: changes[to] ?? '', kept: mg(changeAllKept_mg) }),
+                ),
+              ),
+            Object.fromEntries(
+              warned.map(({ slot, to, change_mg }) => [
+                to,
+                { text: mg(change_mg), number: `part:${slot}:${to}` as const },
+              ]),
             ),
           )}
         </p>

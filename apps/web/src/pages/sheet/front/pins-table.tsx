@@ -2,15 +2,17 @@ import type { SheetLine } from '@fillwright/engine/dosing';
 import { readingOfDepth_division } from '@fillwright/engine/fillers';
 import { FILL_WORDS, SHEET_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
+import { NumberGroup, scaleText } from '../../../drawing/index.ts';
+import { numbersInSentence, PageNumber } from '../../../numbers/index.ts';
 import { Blank } from '../page-parts.tsx';
-import { fixed, readingText, short, type SheetFacts } from '../sheet-facts.ts';
+import { fixed, short, type SheetFacts } from '../sheet-facts.ts';
 
 /** What is set at each pin: scale value and mm, the validated range on the same scale, what one step does. */
 export function PinsTable({ facts }: { readonly facts: SheetFacts }): ReactNode {
   const { pinColumns } = SHEET_WORDS;
   const pins = facts.details.sheet.filter(({ station }) => station !== undefined);
   return (
-    <table className="sheet-table sheet-pins">
+    <NumberGroup as="table" className="sheet-table sheet-pins">
       <thead>
         <tr>
           <th scope="col">{pinColumns.pin}</th>
@@ -31,7 +33,7 @@ export function PinsTable({ facts }: { readonly facts: SheetFacts }): ReactNode 
           <PinRow key={line.adjuster} facts={facts} line={line} />
         ))}
       </tbody>
-    </table>
+    </NumberGroup>
   );
 }
 
@@ -40,11 +42,14 @@ function PinRow({ facts, line }: { readonly facts: SheetFacts; readonly line: Sh
   const trace = facts.candidate.prediction.stations.find((one) => one.station === station);
   const scale = facts.place.context.filler.pins.scales.find((one) => one.station === station);
   const isFlush = depth_mm === 0;
+  const depth = `${short(depth_mm)}\u202Fmm`;
   return (
     <tr>
       <th scope="row">{station}</th>
-      <td className="sheet-figure sheet-reading">{readingText(reading_division, step_division)}</td>
-      <td className="sheet-figure">{isFlush ? SHEET_WORDS.flush : `${short(depth_mm)}\u202Fmm`}</td>
+      <td className="sheet-figure sheet-reading">{scaleText(reading_division, step_division)}</td>
+      <td className="sheet-figure">
+        {isFlush ? SHEET_WORDS.flush : <PageNumber number={`scale:${station}`}>{depth}</PageNumber>}
+      </td>
       <td className="sheet-figure">{isFlush ? SHEET_WORDS.flush : validatedText(facts, line)}</td>
       <td className="sheet-figure">{stepText(facts, line)}</td>
       <td>{trace ? FILL_WORDS.regimes[trace.regime] : ''}</td>
@@ -69,7 +74,7 @@ export function validatedText(
   const { min_mm, max_mm } = found.validatedRange;
   if (depth_mm < min_mm || depth_mm > max_mm) return SHEET_WORDS.notValidated;
   const ends = [min_mm, max_mm].map((end) => readingAt(facts, station, end)).sort((a, b) => a - b);
-  return ends.map((end) => readingText(end, step_division)).join('–');
+  return ends.map((end) => scaleText(end, step_division)).join('–');
 }
 
 function readingAt({ place, details }: SheetFacts, station: number | undefined, depth_mm: number): number {
@@ -82,9 +87,11 @@ function readingAt({ place, details }: SheetFacts, station: number | undefined, 
   return readingOfDepth_division({ axis, scale, discHeight_mm }, depth_mm);
 }
 
-function stepText({ details }: SheetFacts, { adjuster, step_division = NaN }: SheetLine): string {
+function stepText({ details }: SheetFacts, { adjuster, station, step_division = NaN }: SheetLine): ReactNode {
   const gain = details.gains.settings.find(({ key }) => key === adjuster);
-  if (!gain) return SHEET_WORDS.noGain;
-  const mass = `${fixed(gain.median_mg_per_step, 2)}\u202Fmg`;
-  return SHEET_WORDS.perStep({ step: short(step_division), mass });
+  if (!gain || station === undefined) return SHEET_WORDS.noGain;
+  const text = `${fixed(gain.median_mg_per_step, 2)}\u202Fmg`;
+  return numbersInSentence(({ mass }) => SHEET_WORDS.perStep({ step: short(step_division), mass }), {
+    mass: { text, number: `gain:${station}` },
+  });
 }

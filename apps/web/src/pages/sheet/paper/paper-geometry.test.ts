@@ -5,6 +5,7 @@ import { barPlaces } from './bar-places.ts';
 import { discPlaces } from './disc-places.ts';
 import { meanZones } from './mean-zones.ts';
 import { paperScale } from './paper-scale.ts';
+import { readingSize_mm } from './reading-size.ts';
 
 const ROOM = { width_mm: 186, height_mm: 70, gaps_mm: 20 };
 
@@ -14,6 +15,24 @@ describe('discPlaces', () => {
     const { lefts_mm, width_mm } = discPlaces({ stationCount: 5, bore_mm: 6.6 });
     expect(width_mm).toBeCloseTo(42.6, 9);
     expect(lefts_mm[1]).toBeCloseTo(9.8, 9);
+  });
+});
+
+// By hand: 8.2 mm from bore to bore; at 3 : 1 that is 24.6 mm of paper, more than "18.8" and "flush" need at 6.35 mm.
+describe('readingSize_mm', () => {
+  const TEXTS = ['21.5', '20.3', '19.2', '18.8', 'flush'];
+  test('golden: as large as a heading at 3 : 1', () => {
+    expect(readingSize_mm(TEXTS, 24.6)).toBe(6.35);
+  });
+  test('regression: at 1.5 : 1 "18.8" and "flush" have a gap between them', () => {
+    const size_mm = readingSize_mm(TEXTS, 12.3);
+    // 0.54 of the size per digit, measured in the page's face.
+    expect((0.54 * size_mm * ('18.8'.length + 'flush'.length)) / 2).toBeLessThan(12.3);
+    expect(size_mm).toBeGreaterThan(3.7);
+  });
+  test('limit: never smaller than other text; a single bore has no neighbour', () => {
+    expect(readingSize_mm(TEXTS, 1)).toBe(3.7);
+    expect(readingSize_mm(['21.5'], Infinity)).toBe(6.35);
   });
 });
 

@@ -1,7 +1,7 @@
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import { plainNumber } from '@fillwright/words/numbers';
 import type { CSSProperties, ReactNode } from 'react';
-import { SourceMark } from '../../../fields/index.ts';
+import { SourceMark } from '../fields/index.ts';
 import type { InputRow } from './input-rows.ts';
 import type { NumberInterval } from './number-interval.ts';
 import { MathSymbol } from './latex/math-symbol.tsx';

@@ -1,5 +1,5 @@
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
-import { halfWidth_mg, narrowings } from '../../narrowing.ts';
+import { halfWidth_mg, narrowings } from '../narrowings.ts';
 import type { InputOrigin, NumberKey, NumberReference } from '../number-reference.ts';
 import type { PageFacts } from './page-facts.ts';
 

@@ -1,6 +1,6 @@
 import type { Candidate, CandidateDetails } from '@fillwright/engine/design';
 import { useMemo } from 'react';
-import { useWorkbench } from '../../../state/index.ts';
+import { useWorkbench } from '../state/index.ts';
 import type { NumberReferences } from './number-reference.ts';
 import type { Opened } from './open-number-context.ts';
 import { numberReferences } from './references/number-references.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { narrowings } from './narrowing.ts';
+import { narrowings } from './narrowings.ts';
 
 const share = (key: string, share_frac: number, halvedBy?: string): object => ({
   ...{ key, share_frac, basis: halvedBy === undefined ? 'measured' : 'guess' },

@@ -1,7 +1,7 @@
 import { discBore_mm, discsFor } from '@fillwright/engine/fillers';
 import { shellGeometry, slugFit } from '@fillwright/engine/shells';
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
-import { largestSlugs } from '../../../../drawing/index.ts';
+import { largestSlugs } from '../../drawing/index.ts';
 import type { NumberKey, NumberReference } from '../number-reference.ts';
 import type { PageFacts } from './page-facts.ts';
 

@@ -1,6 +1,6 @@
 import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import { useContext, useEffect, useId, useMemo, useRef, type ReactNode } from 'react';
-import { AttentionMark } from '../../../drawing/index.ts';
+import { AttentionMark } from '../drawing/index.ts';
 import { inputRows } from './input-rows.ts';
 import type { NumberInterval } from './number-interval.ts';
 import { narrowing } from './narrowing.ts';

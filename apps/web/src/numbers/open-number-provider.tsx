@@ -1,8 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import type { Letter } from './number-reference.ts';
-import { LettersContext, OpenNumberContext, type Opened, type OpenNumber } from './open-number-context.ts';
-
-const keyOf = (what: Opened | undefined): string | undefined => (typeof what === 'string' ? what : what?.key);
+import { LettersContext, nameOf, OpenNumberContext, type Opened, type OpenNumber } from './open-number-context.ts';
 
 /** Keeps which numbers were opened one out of the other, and where the focus goes back to. */
 export function OpenNumberProvider({ children }: { readonly children: ReactNode }): ReactNode {
@@ -12,7 +10,7 @@ export function OpenNumberProvider({ children }: { readonly children: ReactNode 
   const depth = stack.length;
 
   const open = useCallback((what: Opened) => {
-    opener.current ??= openerNow(keyOf(what));
+    opener.current ??= openerNow(nameOf(what));
     setStack((before) => (before.at(-1) === what ? before : [...before, what]));
   }, []);
   const back = useCallback(() => {
@@ -58,20 +56,20 @@ function onEscape(back: () => void): () => void {
 /** What had the focus when the first number was opened, and which of the places that show this number it is. */
 interface Opener {
   readonly element: Element | null;
-  readonly key: string | undefined;
+  readonly key: string;
   readonly place: PlaceInList;
 }
 
 /** Counted from 0: no unit. */
 type PlaceInList = number;
 
-function openerNow(key: string | undefined): Opener {
+function openerNow(key: string): Opener {
   const element = document.activeElement;
   return { element, key, place: placesOf(key).findIndex((one) => one === element) };
 }
 
-function placesOf(key: string | undefined): readonly Element[] {
-  return [...document.querySelectorAll(`[data-number="${CSS.escape(key ?? '')}"]`)];
+function placesOf(key: string): readonly Element[] {
+  return [...document.querySelectorAll(`[data-number="${CSS.escape(key)}"]`)];
 }
 
 /** The element may have been in the band that the panel replaced: then the same number in its new place. */

@@ -20,6 +20,11 @@ export interface OpenNumber {
   readonly letters: readonly Letter[];
 }
 
+/** @returns name of a number, as its place on the page has it */
+export function nameOf(what: Opened): string {
+  return typeof what === 'string' ? what : (what.key ?? ('title' in what ? what.title : ''));
+}
+
 const nothing = (): undefined => undefined;
 
 export const OpenNumberContext = createContext<OpenNumber>({
