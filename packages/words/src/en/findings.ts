@@ -49,7 +49,7 @@ const FINDINGS: Readonly<Record<FindingCode, (numbers: Numbers) => string>> = {
   'no-slug': (n) =>
     `No slug on the bench at ${of(n, 'limit_N', 0)} N or less (tried: ${of(n, 'force_N', 0)} N): a disc needs one that holds together.`,
   'on-spring': (n) =>
-    `Station ${of(n, 'station', 0)} stops at ${of(n, 'reached_mm', 1)} mm of ${of(n, 'set_mm', 1)} mm: its spring yields at ${of(n, 'force_N', 0)} N, and turning this pin does almost nothing.`,
+    `Station ${of(n, 'station', 0)} stops at ${of(n, 'reached_mm', 1)} mm of ${of(n, 'set_mm', 1)} mm: its spring yields at ${of(n, 'force_N', 0)} N. A step of this pin gives less than on its stop, down to nothing with deep pins; its gain says how much.`,
   'outside-validated': (n) =>
     `A pin would stand at ${of(n, 'depth_mm' in n ? 'depth_mm' : 'set_mm', 1)} mm, outside the validated ${of(n, 'min_mm', 1)} to ${of(n, 'max_mm', 1)} mm: a change to be approved.`,
   'pins-cannot-reach': (n) =>

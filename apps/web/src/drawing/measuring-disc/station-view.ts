@@ -89,9 +89,9 @@ function pinView(setUp: DrawnSetUp, lever: Lever, before: { readonly set_mm: num
   };
 }
 
-/** Until it is computed a pin that has just gone on its spring gives little, whatever it gave a moment ago. */
+/** Not known until it is computed for a pin that has just gone on its spring, whatever it gave a moment ago. */
 function gainShown({ details, areDetailsPending }: DrawnSetUp, lever: Lever): string {
-  return isOld(areDetailsPending, lever) ? FILL_WORDS.about0 : gainText(gainOf(details, lever.key));
+  return isOld(areDetailsPending, lever) ? '' : gainText(gainOf(details, lever.key));
 }
 
 /** The gain is that of a pin still on its stop. */
