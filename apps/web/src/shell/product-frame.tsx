@@ -5,6 +5,7 @@ import { useWorkbench, workbench } from '../state/index.ts';
 import { ServerProblem } from '../state/documents-client.ts';
 import { Keeping } from './keeping.tsx';
 import { PersonField } from './person-field.tsx';
+import { RestedOn } from './rested-on.tsx';
 import { Thread } from './thread.tsx';
 import type { Blank } from './thread-of.ts';
 
@@ -40,6 +41,7 @@ export function ProductFrame({
         {problem === undefined ? (
           <>
             <Keeping isBriefTold={here === 'brief'} />
+            {here === 'fill' && <RestedOn />}
             {children}
           </>
         ) : (

@@ -1,6 +1,6 @@
 import type { DesignChoice } from '@fillwright/contract/documents';
 import type { NamedFile } from './named-file.ts';
-import type { Choice } from './workbench-state.ts';
+import type { Choice, RestedFile } from './workbench-state.ts';
 
 const SEED = 1;
 
@@ -35,6 +35,15 @@ export function choiceIn(text: string): Choice | undefined {
   }
 }
 
+/** @returns the fillers and shells that a design document was computed from, as it has them; none of a text that is no design */
+export function restedOn(text: string): readonly RestedFile[] {
+  try {
+    return (JSON.parse(text) as { readonly files?: readonly RestedFile[] } | null)?.files ?? [];
+  } catch {
+    return [];
+  }
+}
+
 /** @returns whether the levers stand alike on the same files, whichever version of the brief they were made on */
 export function isSameChoice(one: string, other: string): boolean {
   return one === other || standing(one) === standing(other);
@@ -45,6 +54,5 @@ function standing(text: string): string {
   if (!choice) return text;
   const { parts, values } = choice.settings;
   const sorted = (of: object): unknown => Object.entries(of).sort(([a], [b]) => (a < b ? -1 : 1));
-  const { files = [] } = JSON.parse(text) as Partial<DesignChoice>;
-  return JSON.stringify([choice.size, choice.method, sorted(parts), sorted(values), files.map(sorted)]);
+  return JSON.stringify([choice.size, choice.method, sorted(parts), sorted(values), restedOn(text).map(sorted)]);
 }

@@ -7,6 +7,7 @@ const EMPTY: WorkbenchState = {
   brief: { kind: 'reading' },
   save: { kind: 'kept', version: 0 },
   choiceSave: { kind: 'kept', version: 0 },
+  restedOn: [],
   isKeptHere: true,
   isSearching: false,
   areDetailsPending: false,

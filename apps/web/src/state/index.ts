@@ -1,4 +1,4 @@
-export type { BriefState, SaveOutcome, SaveState, Workbench, WorkbenchState } from './workbench-state.ts';
+export type { BriefState, RestedFile, SaveOutcome, SaveState, Workbench, WorkbenchState } from './workbench-state.ts';
 export { useWorkbench } from './use-workbench.ts';
 export { workbench } from './workbench.ts';
 export { wouldBeLost } from './would-be-lost.ts';

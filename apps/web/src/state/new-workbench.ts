@@ -3,7 +3,7 @@ import type { ValuePath } from '@fillwright/contract/files';
 import type { Settings } from '@fillwright/engine/dosing';
 import { COMPUTING_WORDS } from '@fillwright/words/en';
 import type { DesignWorker } from './design-calls.ts';
-import { choiceIn } from './design-document.ts';
+import { choiceIn, restedOn } from './design-document.ts';
 import { DeskStore } from './desk-store.ts';
 import type { Found } from './held-document.ts';
 import { keptInBrowser, type BrowserParts } from './kept-in-browser.ts';
@@ -101,6 +101,10 @@ class Desk implements Workbench {
     if (this.#levers.stand(choice, { phase: 'settled', isStep: true })) this.#keepChoice();
   };
 
+  readonly takeNewerFiles = (): void => {
+    this.#keepChoice();
+  };
+
   readonly undo = (): void => {
     this.#goTo(this.#store.go('back'));
   };
@@ -109,8 +113,12 @@ class Desk implements Workbench {
     this.#goTo(this.#store.go('forth'));
   };
 
-  readonly saveDesign: Workbench['saveDesign'] = async (reason) =>
-    (await this.#product?.save(this.#standing(), reason)) ?? { kind: 'refused', why: COMPUTING_WORDS.nothingOpen };
+  readonly saveDesign: Workbench['saveDesign'] = async (reason) => {
+    const standing = this.#standing();
+    const outcome = await this.#product?.save(standing, reason);
+    if (standing && outcome?.kind === 'kept') this.#store.set({ restedOn: standing.files });
+    return outcome ?? { kind: 'refused', why: COMPUTING_WORDS.nothingOpen };
+  };
 
   readonly resolve: Workbench['resolve'] = (kind, side) => {
     const save = this.#saveOf(kind);
@@ -154,7 +162,7 @@ class Desk implements Workbench {
     if (turn !== this.#turn) return;
     const { brief, design } = this.#watch(turn, { id, found });
     const choice = choiceIn(design.text);
-    this.#store.set({ text: brief.text, ...(choice ? { choice } : {}) });
+    this.#store.set({ text: brief.text, restedOn: restedOn(design.text), ...(choice ? { choice } : {}) });
     await this.#levers.read();
   }
 
@@ -196,14 +204,16 @@ class Desk implements Workbench {
     const choice = choiceIn(current.text);
     if (!choice) return;
     this.#store.step({ choice });
-    this.#store.set({ choice });
+    this.#store.set({ choice, restedOn: restedOn(current.text) });
     this.#levers.stand(choice, { phase: 'settled' });
   }
 
   /** A draft of the lever positions follows; only after a person moved them, never because a product was opened. */
   #keepChoice(): void {
     const standing = this.#standing();
-    if (standing) this.#product?.keepChoice(standing);
+    if (!standing) return;
+    this.#store.set({ restedOn: standing.files });
+    this.#product?.keepChoice(standing);
   }
 
   /** Where the levers stand, and the files that they rest on. */

@@ -17,6 +17,9 @@ interface WithFiles {
   readonly files: readonly NamedFile[];
 }
 
+/** A filler or shell by its path in the brief, and the version of it; left out: the example of that name. */
+export type RestedFile = Omit<NamedFile, 'text'>;
+
 /** What is known of a document on the server. What it has not got is kept in this browser. */
 export type SaveState =
   | { readonly kind: 'kept'; readonly version: number }
@@ -54,6 +57,8 @@ export interface WorkbenchState {
   readonly save: SaveState;
   /** The same of where the levers stand. */
   readonly choiceSave: SaveState;
+  /** The fillers and shells that the kept design was computed from; the newest versions of them may be others. */
+  readonly restedOn: readonly RestedFile[];
   /** Whether this browser holds what the server has not got; it may keep nothing. */
   readonly isKeptHere: boolean;
   /** Result of the search on the newest sound brief; the older one stays while the next is searched. */
@@ -93,6 +98,8 @@ export interface Workbench {
   readonly move: (settings: Settings, phase: 'moving' | 'settled') => void;
   /** Takes a candidate of the ranking. */
   readonly take: (rank: number) => void;
+  /** The design rests on the files as they are now: a draft follows. */
+  readonly takeNewerFiles: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Saves brief and design choice under the person's name; a reason is needed when a saved one is superseded. */

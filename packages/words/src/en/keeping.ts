@@ -50,9 +50,24 @@ export const KEEPING_WORDS = {
     takeMine: 'Keep mine, as the next version',
     takeTheirs: (version: number): string => `Take version ${version}; mine stays in undo`,
   },
+  /** The design was computed from another version of a file than the page. */
+  olderFile: {
+    is: (of: { file: string; older: number | undefined; version: number }): string =>
+      `This design rests on ${of.file} ${of.older === undefined ? 'of the examples' : `version ${of.older}`}; the newest is version ${of.version}, and this page computes with it.`,
+    keep: (of: { older: number | undefined }): string =>
+      of.older === undefined
+        ? 'To keep the example, give the file another name in the brief.'
+        : `To keep version ${of.older}, take it back from the history of the file:`,
+    toFile: (file: string): string => file,
+    take: 'Rest on the newest, as a new draft',
+  },
   standing: {
     size: (size: string): string => `shell size ${size}`,
     part: (slot: string, number: string): string => `${slot} ${number}`,
+    depth: (pin: string, depth: string): string => `${pin}: ${depth} below the face of the disc`,
+    flush: (pin: string): string => `${pin}: flush with the face of the disc`,
+    file: ({ file, version }: { file: string; version?: number | undefined }): string =>
+      `computed from ${file}${version === undefined ? ' of the examples' : `, version ${version}`}`,
   },
 } as const;
 
