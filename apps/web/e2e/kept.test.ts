@@ -2,6 +2,7 @@ import { BRIEF_PAGE_WORDS, KEEPING_WORDS } from '@fillwright/words/en';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { ALDER, atDesk } from './at-desk.ts';
+import { pin, reads } from './bench-parts.ts';
 import { brief, briefText, field, goTo, says, textArea } from './brief-parts.ts';
 
 const desk = atDesk({ isDemo: false });
@@ -71,6 +72,30 @@ describe('nothing typed is lost', () => {
     await expect.poll(() => field(jo, 'Total').inputValue()).toBe('425');
     await jo.getByRole('button', { name: words.undo }).click();
     await expect.poll(() => field(jo, 'Total').inputValue()).toBe('435');
+  });
+
+  test('golden: by two people on one set-up; the second reads both in words and takes one', async () => {
+    const id = await desk.product();
+    const path = `products/${id}/fill`;
+    const [kim, jo] = [await desk.visit({ path }), await desk.visit({ path, provoked: /status of 409/ })];
+    await reads(pin(kim, 1), 21.5);
+    await reads(pin(jo, 1), 21.5);
+    await kim.getByRole('textbox', { name: 'Your name' }).fill('Kim');
+    await pin(kim, 1).press('ArrowDown');
+    const designs = (): Promise<readonly { id: string }[]> =>
+      desk.server().ask('documents/design') as Promise<readonly { id: string }[]>;
+    await expect.poll(async () => (await designs()).some((one) => one.id === id), { timeout: 15_000 }).toBe(true);
+    await pin(jo, 2).press('ArrowDown');
+    await jo.getByRole('heading', { name: KEEPING_WORDS.conflict.title.design(1, 'Kim') }).waitFor();
+    const both = jo.getByRole('region', { name: words.compared.label });
+    // practice.md, section 7: pins 3.5 and 2.2 mm deep; a step is 0.1 mm.
+    const { depth } = KEEPING_WORDS.standing;
+    await both.getByText(depth('pin 1', '3.6\u202Fmm')).waitFor();
+    await both.getByText(depth('pin 2', '2.3\u202Fmm')).waitFor();
+    expect(await both.innerText()).not.toMatch(/_mm|Depth/);
+    await jo.getByRole('button', { name: KEEPING_WORDS.conflict.takeTheirs(1) }).click();
+    await reads(pin(jo, 1), 21.6);
+    await reads(pin(jo, 2), 20.3);
   });
 
   test('golden: by a lost connection', async () => {

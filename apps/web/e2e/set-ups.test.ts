@@ -31,6 +31,11 @@ describe('parts and set-ups', () => {
     const regimes = states.map((text) => Object.values(FILL_WORDS.regimes).find((words) => text.includes(words)));
     const { 'on-stop': stop, 'on-spring': spring } = FILL_WORDS.regimes;
     expect(regimes).toEqual([stop, stop, spring, spring]);
+    // practice.md, section 3: the gain drops below feed density x area x step = 1.85 mg; to 0 only with deep pins.
+    const gain = page.locator('[data-number="gain:4"]').first();
+    await expect.poll(async () => parseFloat(await gain.innerText()), { timeout: 10_000 }).toBeLessThan(1);
+    expect(parseFloat(await gain.innerText())).toBeGreaterThan(0.1);
+    expect(await page.getByText(/does almost nothing/).count()).toBe(0);
   });
 
   // practice.md, section 7: 430 mg are wanted; every way there ends within a step of the smallest pin.

@@ -1,4 +1,4 @@
-import { START_WORDS } from '@fillwright/words/en';
+import { KEEPING_WORDS, START_WORDS } from '@fillwright/words/en';
 import { describe, expect, test } from 'vitest';
 import { ALDER, atDesk } from './at-desk.ts';
 
@@ -45,6 +45,36 @@ describe('the start page', () => {
     expect(await page.getByRole('textbox', { name: 'Text of the brief' }).inputValue()).toMatch(
       /^# .*\n(?:.*\n)*format: 1\n/,
     );
+  });
+
+  test('golden: a product begun without a server, its tab closed before it was sent, is listed and opened', async () => {
+    const first = await visit({ provoked: /Failed to load resource|ERR_/ });
+    await first.getByRole('button', { name: START_WORDS.empty }).waitFor();
+    // Only what is asked of the server is lost: a browser without any connection could not fetch the next page either.
+    await first.route('**/api/**', (route) => route.abort());
+    await first.getByRole('button', { name: START_WORDS.empty }).click();
+    await first.waitForURL('**/brief');
+    await first.getByText(KEEPING_WORDS.offline).first().waitFor();
+    const id = /products\/([^/]+)/.exec(first.url())![1]!;
+    const browser = first.context();
+    await first.close();
+
+    const next = await browser.newPage();
+    await next.goto(server().url);
+    const listed = next.getByRole('region', { name: START_WORDS.unsentTitle });
+    await listed.getByText(`${id}, ${START_WORDS.unsent}`).waitFor();
+    const ids = async (): Promise<readonly string[]> =>
+      ((await server().ask('documents/brief')) as readonly { id: string }[]).map((one) => one.id);
+    expect(await ids()).not.toContain(id);
+    await listed.getByRole('link', { name: 'New product' }).click();
+    await next.waitForURL(`**/products/${id}/brief`);
+    await expect.poll(ids, { timeout: 15_000 }).toContain(id);
+    await next.goto(server().url);
+    await next
+      .getByRole('link', { name: START_WORDS.toFill('New product') })
+      .last()
+      .waitFor();
+    expect(await listed.count()).toBe(0);
   });
 
   test('refuses: a file that is no brief is told in words, and nothing begins', async () => {

@@ -7,7 +7,9 @@ const { text: _text, ...rested } = file;
 // Expected by hand.
 describe('olderFiles', () => {
   test('golden: a design on version 1 of a file that is at version 3', () => {
-    expect(olderFiles([{ ...rested, version: 1 }], [{ ...file, version: 3 }])).toMatchObject([{ older: 1, version: 3 }]);
+    expect(olderFiles([{ ...rested, version: 1 }], [{ ...file, version: 3 }])).toMatchObject([
+      { older: 1, version: 3 },
+    ]);
   });
   test('golden: a design on the example, of which there is a version now', () => {
     expect(olderFiles([rested], [{ ...file, version: 1 }])).toMatchObject([{ older: undefined, version: 1 }]);

@@ -30,6 +30,15 @@ describe('KeptTexts', () => {
     one.free(NAME);
     expect(two.take(NAME)).toBeUndefined();
   });
+  test('golden: to look at a text of another tab does not take it away', () => {
+    const shared = newBox();
+    const [one, two] = [new KeptTexts(shared, 'one'), new KeptTexts(shared, 'two')];
+    one.keep(NAME, text('a'));
+    expect(two.look(NAME)).toMatchObject(text('a'));
+    two.free(NAME);
+    expect(one.take(NAME)).toMatchObject(text('a'));
+    expect(two.look({ kind: 'brief', id: 'other' })).toBeUndefined();
+  });
   test('limit: another document, another kind and a longer id are left alone', () => {
     const texts = new KeptTexts(newBox(), 'one');
     texts.keep({ kind: 'brief', id: 'alder-2' }, text('a'));

@@ -39,14 +39,16 @@ export class KeptTexts {
   take(name: DocumentName): KeptText | undefined {
     const mine = this.#at(this.#key(name));
     if (mine) return mine;
-    const left = this.#keysOf(name)
-      .map((key) => ({ key, kept: this.#at(key) }))
-      .filter((one): one is { key: string; kept: Written } => one.kept !== undefined)
-      .sort((one, other) => other.kept.at_ms - one.kept.at_ms)[0];
+    const left = this.#newest(name);
     if (!left) return undefined;
     // A tab that is still there and needs it hears of this and keeps it anew.
     if (this.keep(name, left.kept)) this.#box.remove(left.key);
     return left.kept;
+  }
+
+  /** The newest text that any tab keeps, which stays where it is. */
+  look(name: DocumentName): KeptText | undefined {
+    return this.#newest(name)?.kept;
   }
 
   /** False when the browser does not take it. */
@@ -76,6 +78,13 @@ export class KeptTexts {
     const start = `${PREFIX}${kind}.`;
     const keys = this.#box.keys().filter((key) => key.startsWith(start));
     return [...new Set(keys.map((key) => key.slice(start.length).split('.')[0] ?? ''))];
+  }
+
+  #newest(name: DocumentName): { readonly key: string; readonly kept: Written } | undefined {
+    return this.#keysOf(name)
+      .map((key) => ({ key, kept: this.#at(key) }))
+      .filter((one): one is { key: string; kept: Written } => one.kept !== undefined)
+      .sort((one, other) => other.kept.at_ms - one.kept.at_ms)[0];
   }
 
   #key(name: DocumentName): string {

@@ -106,7 +106,8 @@ export const DESIGN_WORDS = {
     `${of.side === 'under' ? 'Under' : 'Over'} ${of.limit} mg: ${of.adjuster} ${of.side === 'under' ? 'deeper' : 'higher'}, ${of.change} mg a step; ${of.example} mg ${of.side === 'under' ? 'short' : 'too much'} is ${of.steps} steps.`,
   brings: (why: string): string => `That far it brings ${why}: share the steps among the pins.`,
   leavesValidated: 'That far leaves the validated range: a change to be approved.',
-  noneOnStop: 'No pin stands on its stop: disc and springs rule the weight. A step of a pin gives less than on its stop, down to nothing; its gain says how much.',
+  noneOnStop:
+    'No pin stands on its stop: disc and springs rule the weight. A step of a pin gives less than on its stop, down to nothing; its gain says how much.',
   stop: 'Outside the first numbers: stop, the model is wrong; measure the feed density before anything is turned.',
   warnings: 'Look out',
   card: 'Limit card',

@@ -22,6 +22,10 @@ export const START_WORDS = {
   sizes: (sizes: string): string => `size ${sizes}`,
   kept: (of: { version: number; status: 'draft' | 'saved'; at: string; by: string }): string =>
     `version ${of.version}, ${of.status}, kept ${of.at} by ${of.by}`,
+  unsentTitle: 'In this browser only',
+  unsentNote:
+    'Begun or changed while the server did not answer. Open one, and it is sent as soon as the server answers.',
+  unsent: 'kept in this browser, not sent yet',
   brief: 'Brief',
   fill: 'Fill',
   silent: 'The server does not answer. Start it again with npm start; what was typed is kept in this browser.',

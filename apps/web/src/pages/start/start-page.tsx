@@ -5,6 +5,7 @@ import { BlankSentence } from './blank-sentence.tsx';
 import { ProductList } from './product-list.tsx';
 import { KeptFiles } from './kept-files.tsx';
 import './start-page.css';
+import { UnsentList } from './unsent-list.tsx';
 import { useBegin } from './use-begin.ts';
 import { useProducts, type Products } from './use-products.ts';
 import { WaysToBegin } from './ways-to-begin.tsx';
@@ -15,7 +16,7 @@ export function StartPage(): ReactElement {
   const { products, again } = useProducts();
   const begin = useBegin(again);
   const { isOver, ...drop } = useDropFiles(begin.files);
-  const isEmpty = products.kind === 'there' && products.list.length === 0;
+  const isEmpty = products.kind === 'there' && products.list.length + products.unsent.length === 0;
   return (
     <main className="start" id="page" data-over={isOver ? '' : undefined} aria-busy={begin.isBusy} {...drop}>
       <p className="start-program">{SHELL_WORDS.title}</p>
@@ -48,6 +49,7 @@ export function StartPage(): ReactElement {
         </p>
       )}
       {products.kind === 'there' && <Stored products={products} />}
+      {products.kind !== 'asking' && <UnsentList list={products.unsent} />}
       {products.kind !== 'asking' && (
         <WaysToBegin begin={begin} title={isEmpty ? START_WORDS.ways : START_WORDS.waysMore} />
       )}
