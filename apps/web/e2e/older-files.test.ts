@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { KEEPING_WORDS } from '@fillwright/words/en';
 import { describe, expect, test } from 'vitest';
-import { ALDER, atDesk } from './at-desk.ts';
+import { atDesk, example } from './at-desk.ts';
 import { pin } from './bench-parts.ts';
 
 const desk = atDesk({ isDemo: false });
-const FILE = './two-shift.filler.yaml';
+const FILE = 'two-shift.filler.yaml';
 const FILLER = readFileSync(join(import.meta.dirname, '../../../examples/two-shift.filler.yaml'), 'utf8');
 
 /** Keeps the next version of the filler. */
@@ -22,7 +22,7 @@ async function keepFiller(basedOn: number, text: string): Promise<void> {
 describe('a design on an older version of a filler', () => {
   test('golden: is told with both versions; the newest is taken as a new draft', async () => {
     await keepFiller(0, FILLER);
-    const id = await desk.product(ALDER.replace('filler: generic', `filler: ${FILE}`));
+    const id = await desk.product(example('hazel-25'));
     const page = await desk.visit({ path: `products/${id}/fill` });
     await pin(page, 1).press('ArrowDown');
     const design = (): Promise<{ text: string }> =>

@@ -4,6 +4,7 @@ import { useMemo, type ReactElement } from 'react';
 import { FieldFault } from '../../fields/index.ts';
 import { arithmeticOf, type ContentShare } from './arithmetic.ts';
 import { useBriefForm } from './form-context.ts';
+import './arithmetic-view.css';
 
 /** The arithmetic of the target as one would check it by hand, and a bar of what is in one capsule, to scale. */
 export function ArithmeticView(): ReactElement {

@@ -2,6 +2,7 @@ import { BRIEF_PAGE_WORDS } from '@fillwright/words/en';
 import { useEffect, useState, type ReactElement } from 'react';
 import { listExamples, type Example } from '../../state/documents-client.ts';
 import { problemText } from '../../briefs/index.ts';
+import './examples-menu.css';
 
 /** The briefs that come with the program. */
 export function ExamplesMenu({ onExample }: { onExample: (name: string) => void }): ReactElement {

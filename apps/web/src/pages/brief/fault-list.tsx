@@ -10,6 +10,7 @@ import type { BriefState, NamedFile } from '../../state/index.ts';
 import { faultText, nameOf } from './fault-text.ts';
 import { pathOf } from './field-path.ts';
 import { ofTheBrief } from './of-the-brief.ts';
+import './fault-list.css';
 
 interface FaultListProps {
   readonly brief: BriefState;

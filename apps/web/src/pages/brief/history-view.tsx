@@ -4,6 +4,7 @@ import { useEffect, useState, type ReactElement } from 'react';
 import { announce } from '../../shell/announcer.tsx';
 import { oneVersion, versionsOf } from '../../state/documents-client.ts';
 import { ComparedTexts, problemText, timeText } from '../../briefs/index.ts';
+import './history-view.css';
 
 interface HistoryProps {
   readonly document: { readonly kind: DocumentKind; readonly id: string };

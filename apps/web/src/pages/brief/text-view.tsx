@@ -1,6 +1,7 @@
 import type { FileFault } from '@fillwright/engine/catalogue';
 import { useEffect, useRef, type ReactElement } from 'react';
 import { useDraft, usePageHidden, type DraftText } from '../../fields/index.ts';
+import './text-view.css';
 
 const REST_ms = 400;
 
