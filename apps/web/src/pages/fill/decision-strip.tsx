@@ -4,7 +4,7 @@ import { adjusterName, FILL_WORDS } from '@fillwright/words/en';
 import { fixed, NumberGroup } from '../../drawing/index.ts';
 import type { Decision } from './decision-zones.ts';
 import { isSameAxis, type ForecastView } from './forecast-view.ts';
-import { PageNumber, type NumberKey } from '../../numbers/index.ts';
+import { numberOfEdge, PageNumber } from '../../numbers/index.ts';
 import type { WeightsAxis } from './weights-axis.ts';
 
 type Expected = CandidateDetails['expected'];
@@ -86,7 +86,7 @@ function Figures(props: {
       <span className="decision-name">{FILL_WORDS[kind]}</span>
       {cuts.map((cut_mg, i) => {
         const text = fixed(cut_mg + add_mg, 0);
-        const number = numberOfCut(view, { cut_mg, kind });
+        const number = numberOfEdge(view, { edge_mg: cut_mg, kind, hasCard: view.tare_mg !== undefined });
         return (
           <span key={cut_mg} className={`decision-figure ${sideOf(i, cuts, view.axis)}`} style={{ left: at(cut_mg) }}>
             {number === undefined ? text : <PageNumber number={number}>{text}</PageNumber>}
@@ -95,25 +95,4 @@ function Figures(props: {
       })}
     </div>
   );
-}
-
-/** What a cut of the strip is: an end of the forecast or a limit of the mean. */
-function numberOfCut(
-  view: ForecastView,
-  { cut_mg, kind }: { readonly cut_mg: number; readonly kind: 'net' | 'gross' },
-): NumberKey | undefined {
-  const limit = kind === 'net' ? 'limit' : 'gross';
-  switch (cut_mg) {
-    case view.low_mg:
-      return `first-${kind}-low`;
-    case view.high_mg:
-      return `first-${kind}-high`;
-    // Without a card, for want of a tare, the limits have no entry.
-    case view.meanLow_mg:
-      return view.tare_mg === undefined ? undefined : `${limit}-mean-low`;
-    case view.meanHigh_mg:
-      return view.tare_mg === undefined ? undefined : `${limit}-mean-high`;
-    default:
-      return undefined;
-  }
 }

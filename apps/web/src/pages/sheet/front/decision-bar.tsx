@@ -1,7 +1,7 @@
 import { adjusterName, SHEET_WORDS } from '@fillwright/words/en';
 import type { CSSProperties, ReactNode } from 'react';
 import { NumberGroup } from '../../../drawing/index.ts';
-import { PageNumber, type NumberKey } from '../../../numbers/index.ts';
+import { numberOfEdge, PageNumber, type NumberKey } from '../../../numbers/index.ts';
 import { barPlaces } from '../paper/bar-places.ts';
 import { meanZones, type MeanZone } from '../paper/mean-zones.ts';
 import { limitText, short, type SheetFacts } from '../sheet-facts.ts';
@@ -33,7 +33,7 @@ export function DecisionBar({ facts }: { readonly facts: SheetFacts }): ReactNod
         <Labels
           name={SHEET_WORDS.net}
           texts={edges.map((edge) => label(edge, 0))}
-          numbers={edges.map((edge_mg) => numberOfEdge(facts, { edge_mg, kind: 'net' }))}
+          numbers={edges.map((edge_mg) => numberAt(facts, edge_mg, 'net'))}
           at_mm={at_mm}
           isStrong
         />
@@ -53,7 +53,7 @@ export function DecisionBar({ facts }: { readonly facts: SheetFacts }): ReactNod
           <Labels
             name={SHEET_WORDS.gross}
             texts={edges.map((edge) => label(edge, tare_mg))}
-            numbers={edges.map((edge_mg) => numberOfEdge(facts, { edge_mg, kind: 'gross' }))}
+            numbers={edges.map((edge_mg) => numberAt(facts, edge_mg, 'gross'))}
             at_mm={at_mm}
             isStrong={false}
           />
@@ -85,28 +85,10 @@ function Labels({ name, texts, numbers, at_mm, isStrong }: LabelsProps): ReactNo
   );
 }
 
-/** What an edge of the bar is: an end of the forecast, a limit of the mean, or the target. */
-function numberOfEdge(
-  { details, target }: SheetFacts,
-  { edge_mg, kind }: { readonly edge_mg: number; readonly kind: 'net' | 'gross' },
-): NumberKey | undefined {
-  const { expected, card } = details;
-  const limit = kind === 'net' ? 'limit' : 'gross';
-  switch (edge_mg) {
-    case expected.low_mg:
-      return `first-${kind}-low`;
-    case expected.high_mg:
-      return `first-${kind}-high`;
-    case target.fill_mg:
-      return kind === 'net' ? 'target' : undefined;
-    // Without a card, for want of a tare, the limits have no entry.
-    case expected.meanLow_mg:
-      return card && `${limit}-mean-low`;
-    case expected.meanHigh_mg:
-      return card && `${limit}-mean-high`;
-    default:
-      return undefined;
-  }
+/** What an edge of the bar is; the target is one of them. */
+function numberAt({ details, target }: SheetFacts, edge_mg: number, kind: 'net' | 'gross'): NumberKey | undefined {
+  if (edge_mg === target.fill_mg) return kind === 'net' ? 'target' : undefined;
+  return numberOfEdge(details.expected, { edge_mg, kind, hasCard: details.card !== undefined });
 }
 
 interface ZoneProps {
