@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { checkedCases, GOLDEN_FILES } from './check-cases.ts';
 
-const FOLDER = new URL('../../../../../../packages/engine/golden/', import.meta.url);
+const FOLDER = new URL('../../../../packages/engine/golden/', import.meta.url);
 
 // The sources of the values stand in each case.
 describe('checkedCases', () => {

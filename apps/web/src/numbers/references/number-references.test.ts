@@ -9,7 +9,7 @@ import { describe, expect, test } from 'vitest';
 import type { NumberReference, NumberReferences } from '../number-reference.ts';
 import { numberReferences } from './number-references.ts';
 
-const EXAMPLES = new URL('../../../../../../../examples/', import.meta.url);
+const EXAMPLES = new URL('../../../../../examples/', import.meta.url);
 
 async function example(name: string): Promise<SearchInput> {
   const read = await readBrief({
