@@ -10,7 +10,7 @@ import './number-dock.css';
 export function NumberDock(): ReactNode {
   const { current } = useOpenNumber();
   const name = current === undefined ? undefined : nameOf(current);
-  usePanelAhead();
+  usePanelAhead(true);
   useEffect(() => {
     // The page keeps room for the panel: the number that was opened is never under it.
     if (name !== undefined)
