@@ -7,6 +7,10 @@ const { server, visit } = atDesk({ isDemo: false });
 /** Names of the ways to begin, as far as the first test finds the store empty. */
 const WAYS = [START_WORDS.demo, START_WORDS.open, START_WORDS.empty];
 
+async function briefsOnServer(): Promise<readonly string[]> {
+  return ((await server().ask('documents/brief')) as readonly { id: string }[]).map(({ id }) => id);
+}
+
 describe('the start page', () => {
   test('golden: an empty store greets with three ways to begin', async () => {
     const page = await visit();
@@ -45,6 +49,8 @@ describe('the start page', () => {
     expect(await page.getByRole('textbox', { name: 'Text of the brief' }).inputValue()).toMatch(
       /^# .*\n(?:.*\n)*format: 1\n/,
     );
+    const id = /products\/([^/]+)/.exec(page.url())![1]!;
+    await expect.poll(briefsOnServer, { timeout: 15_000 }).toContain(id);
   });
 
   test('golden: a product begun without a server, its tab closed before it was sent, is listed and opened', async () => {
@@ -63,12 +69,10 @@ describe('the start page', () => {
     await next.goto(server().url);
     const listed = next.getByRole('region', { name: START_WORDS.unsentTitle });
     await listed.getByText(`${id}, ${START_WORDS.unsent}`).waitFor();
-    const ids = async (): Promise<readonly string[]> =>
-      ((await server().ask('documents/brief')) as readonly { id: string }[]).map((one) => one.id);
-    expect(await ids()).not.toContain(id);
+    expect(await briefsOnServer()).not.toContain(id);
     await listed.getByRole('link', { name: 'New product' }).click();
     await next.waitForURL(`**/products/${id}/brief`);
-    await expect.poll(ids, { timeout: 15_000 }).toContain(id);
+    await expect.poll(briefsOnServer, { timeout: 15_000 }).toContain(id);
     await next.goto(server().url);
     await next
       .getByRole('link', { name: START_WORDS.toFill('New product') })
