@@ -1,4 +1,5 @@
 import { binomialTerm } from './binomial-term.ts';
+import { continuedFraction } from './continued-fraction.ts';
 import type { Tails } from './tail.ts';
 
 /** A beta law and a point on it, told by its distance from both ends: x + y = 1. */
@@ -34,26 +35,14 @@ export function betaTails({ x, y, alpha, beta }: BetaPoint): Tails & { slope: nu
 }
 
 function fraction({ x, y, alpha: a, beta: b }: BetaPoint): number {
-  let value = firstTerm({ x, y, alpha: a, beta: b });
-  let c = value;
-  let d = 0;
-  for (let m = 1; m < 1e6; m++) {
-    const odd = a + 2 * m - 1;
-    const numerator = ((((a + m - 1) * x) / odd) * ((a + b + m - 1) * x * m * (b - m))) / odd;
-    const denominator = m + (m * (b - m) * x) / odd + ((a + m) * (a * y - b * x + 1 + m * (1 + y))) / (odd + 2);
-    d = 1 / nonZero(denominator + numerator * d);
-    c = nonZero(denominator + numerator / c);
-    const factor = c * d;
-    value *= factor;
-    if (Math.abs(factor - 1) < 1e-16) break;
-  }
-  return value;
-}
-
-function firstTerm({ x, y, alpha: a, beta: b }: BetaPoint): number {
-  return nonZero((a * (a * y - b * x + 1)) / (a + 1));
-}
-
-function nonZero(x: number): number {
-  return x === 0 ? 1e-300 : x;
+  return continuedFraction({
+    first: (a * (a * y - b * x + 1)) / (a + 1),
+    step: (m) => {
+      const odd = a + 2 * m - 1;
+      return {
+        a: ((((a + m - 1) * x) / odd) * ((a + b + m - 1) * x * m * (b - m))) / odd,
+        b: m + (m * (b - m) * x) / odd + ((a + m) * (a * y - b * x + 1 + m * (1 + y))) / (odd + 2),
+      };
+    },
+  });
 }

@@ -1,3 +1,4 @@
+import { continuedFraction } from './continued-fraction.ts';
 import { poissonTerm } from './poisson-term.ts';
 import type { Tails } from './tail.ts';
 
@@ -15,7 +16,7 @@ interface UnitGammaPoint {
  * @param point - x: any number; shape: above 0; the caller checks them
  * @returns lower, upper, slope = x times the density
  * @throws nothing
- * @source Abramowitz, Stegun (1964) 6.5.29 (series), 6.5.31 (continued fraction, even part, Lentz's evaluation)
+ * @source Abramowitz, Stegun (1964) 6.5.29 (series), 6.5.31 (continued fraction, even part)
  * @validity relative error of the smaller tail below 1e-12
  */
 export function gammaTails({ x, shape }: UnitGammaPoint): Tails & { slope: number } {
@@ -41,25 +42,8 @@ function series(x: number, shape: number): number {
   return sum;
 }
 
-/** x + 1 - a - 1 (1 - a) / (x + 3 - a - 2 (2 - a) / (x + 5 - a - ...)), by Lentz's method. */
+/** x + 1 - a - 1 (1 - a) / (x + 3 - a - 2 (2 - a) / (x + 5 - a - ...)). */
 function fraction(x: number, shape: number): number {
-  const tiny = 1e-300;
-  let denominator = x + 1 - shape;
-  let value = denominator === 0 ? tiny : denominator;
-  let c = value;
-  let d = 0;
-  for (let i = 1; i < 1e6; i++) {
-    const numerator = -i * (i - shape);
-    denominator += 2;
-    d = 1 / nonZero(denominator + numerator * d);
-    c = nonZero(denominator + numerator / c);
-    const factor = c * d;
-    value *= factor;
-    if (Math.abs(factor - 1) < 1e-16) break;
-  }
-  return value;
-}
-
-function nonZero(x: number): number {
-  return x === 0 ? 1e-300 : x;
+  const first = x + 1 - shape;
+  return continuedFraction({ first, step: (i) => ({ a: -i * (i - shape), b: first + 2 * i }) });
 }

@@ -1,10 +1,7 @@
 import { pow, requireWithin } from '#elementary';
 import { oddsQuantile } from './odds-quantile.ts';
-import { studentBeyond } from './student-tails.ts';
+import { POWER_FROM, studentBeyond } from './student-tails.ts';
 import type { Tail } from './tail.ts';
-
-/** From here on the tail is a power of x to all digits. */
-const POWER_FROM = 1e8;
 
 /**
  * Quantile of the Student t law.

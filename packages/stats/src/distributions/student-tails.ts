@@ -9,7 +9,7 @@ export interface StudentPoint {
 }
 
 /** From this many scale lengths the tail is a power of x to all digits. */
-const POWER_FROM = 1e8;
+export const POWER_FROM = 1e8;
 
 /**
  * Both tails of the Student t law.

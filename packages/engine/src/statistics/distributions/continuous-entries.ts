@@ -46,9 +46,9 @@ export const continuousEntries: readonly Entry[] = [
       { text: 'M. J. Wichura (1988), Appl. Statist. 37, 477-484, algorithm AS 241', read: 'from memory' },
     ],
     validity: 'Relative error below 1e-14 down to 1e-300.',
-    lower: (_, x) => normalCdf(x),
-    upper: (_, x) => normalSurvival(x),
-    quantile: (_, { p_ratio, tail }) => (tail === 'lower' ? normalQuantile(p_ratio) : -normalQuantile(p_ratio)),
+    lower_frac: (_, x) => normalCdf(x),
+    upper_frac: (_, x) => normalSurvival(x),
+    quantile_ratio: (_, { p_ratio, tail }) => (tail === 'lower' ? normalQuantile(p_ratio) : -normalQuantile(p_ratio)),
   }),
   ...lawEntries({
     id: 'student',
@@ -59,9 +59,9 @@ export const continuousEntries: readonly Entry[] = [
     parameters: [DEGREES],
     sources: [{ text: `${HANDBOOK}, 26.5.27`, read: 'from memory' }, BETA_SOURCE],
     validity: ACCURACY,
-    lower: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => studentCdf({ x, degreesOfFreedom }),
-    upper: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => studentSurvival({ x, degreesOfFreedom }),
-    quantile: ({ degreesOfFreedom_ratio: degreesOfFreedom }, { p_ratio, tail }) =>
+    lower_frac: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => studentCdf({ x, degreesOfFreedom }),
+    upper_frac: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => studentSurvival({ x, degreesOfFreedom }),
+    quantile_ratio: ({ degreesOfFreedom_ratio: degreesOfFreedom }, { p_ratio, tail }) =>
       studentQuantile({ p: p_ratio, degreesOfFreedom, tail }),
   }),
   ...lawEntries({
@@ -73,9 +73,9 @@ export const continuousEntries: readonly Entry[] = [
     parameters: [DEGREES],
     sources: [{ text: `${HANDBOOK}, 26.4.4 to 26.4.6, 26.4.19, 6.5.29, 6.5.31`, read: 'from memory' }],
     validity: ACCURACY,
-    lower: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => chiSquareCdf({ x, degreesOfFreedom }),
-    upper: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => chiSquareSurvival({ x, degreesOfFreedom }),
-    quantile: ({ degreesOfFreedom_ratio: degreesOfFreedom }, { p_ratio, tail }) =>
+    lower_frac: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => chiSquareCdf({ x, degreesOfFreedom }),
+    upper_frac: ({ degreesOfFreedom_ratio: degreesOfFreedom }, x) => chiSquareSurvival({ x, degreesOfFreedom }),
+    quantile_ratio: ({ degreesOfFreedom_ratio: degreesOfFreedom }, { p_ratio, tail }) =>
       chiSquareQuantile({ p: p_ratio, degreesOfFreedom, tail }),
   }),
   ...lawEntries({
@@ -90,11 +90,11 @@ export const continuousEntries: readonly Entry[] = [
     ],
     sources: [{ text: `${HANDBOOK}, 26.6.2`, read: 'from memory' }, BETA_SOURCE],
     validity: ACCURACY,
-    lower: ({ numerator_ratio, denominator_ratio }, x) =>
+    lower_frac: ({ numerator_ratio, denominator_ratio }, x) =>
       fisherCdf({ x, numeratorDf: numerator_ratio, denominatorDf: denominator_ratio }),
-    upper: ({ numerator_ratio, denominator_ratio }, x) =>
+    upper_frac: ({ numerator_ratio, denominator_ratio }, x) =>
       fisherSurvival({ x, numeratorDf: numerator_ratio, denominatorDf: denominator_ratio }),
-    quantile: ({ numerator_ratio, denominator_ratio }, { p_ratio, tail }) =>
+    quantile_ratio: ({ numerator_ratio, denominator_ratio }, { p_ratio, tail }) =>
       fisherQuantile({ p: p_ratio, numeratorDf: numerator_ratio, denominatorDf: denominator_ratio, tail }),
   }),
   ...lawEntries({
@@ -109,9 +109,9 @@ export const continuousEntries: readonly Entry[] = [
     ],
     sources: [BETA_SOURCE],
     validity: ACCURACY,
-    lower: ({ alpha_ratio: alpha, beta_ratio: beta }, x) => betaCdf({ x, alpha, beta }),
-    upper: ({ alpha_ratio: alpha, beta_ratio: beta }, x) => betaSurvival({ x, alpha, beta }),
-    quantile: ({ alpha_ratio: alpha, beta_ratio: beta }, { p_ratio, tail }) =>
+    lower_frac: ({ alpha_ratio: alpha, beta_ratio: beta }, x) => betaCdf({ x, alpha, beta }),
+    upper_frac: ({ alpha_ratio: alpha, beta_ratio: beta }, x) => betaSurvival({ x, alpha, beta }),
+    quantile_ratio: ({ alpha_ratio: alpha, beta_ratio: beta }, { p_ratio, tail }) =>
       betaQuantile({ p: p_ratio, alpha, beta, tail }),
   }),
   ...lawEntries({
@@ -126,9 +126,9 @@ export const continuousEntries: readonly Entry[] = [
     ],
     sources: [{ text: `${HANDBOOK}, 6.5.29, 6.5.31`, read: 'from memory' }],
     validity: ACCURACY,
-    lower: ({ shape_ratio: shape, scale_ratio: scale = 1 }, x) => gammaCdf({ x, shape, scale }),
-    upper: ({ shape_ratio: shape, scale_ratio: scale = 1 }, x) => gammaSurvival({ x, shape, scale }),
-    quantile: ({ shape_ratio: shape, scale_ratio: scale = 1 }, { p_ratio, tail }) =>
+    lower_frac: ({ shape_ratio: shape, scale_ratio: scale = 1 }, x) => gammaCdf({ x, shape, scale }),
+    upper_frac: ({ shape_ratio: shape, scale_ratio: scale = 1 }, x) => gammaSurvival({ x, shape, scale }),
+    quantile_ratio: ({ shape_ratio: shape, scale_ratio: scale = 1 }, { p_ratio, tail }) =>
       gammaQuantile({ p: p_ratio, shape, scale, tail }),
   }),
   ...pooledEntries,

@@ -38,10 +38,10 @@ export const discreteEntries: readonly Entry[] = [
     parameters: [TRIALS, SHARE],
     sources: [LOADER, { text: `${HANDBOOK}, 26.5.24`, read: 'from memory' }],
     validity: `Units independent, one share for all. Relative error below 1e-12. ${QUANTILE}`,
-    exactly: ({ sampleCount: n, share_frac: p }, k) => binomialPmf({ k, n, p }),
-    lower: ({ sampleCount: n, share_frac: p }, k) => binomialCdf({ k, n, p }),
-    upper: ({ sampleCount: n, share_frac: p }, k) => binomialSurvival({ k, n, p }),
-    quantile: ({ sampleCount: n, share_frac: p }, { p_ratio, tail }) =>
+    exactly_frac: ({ sampleCount: n, share_frac: p }, k) => binomialPmf({ k, n, p }),
+    lower_frac: ({ sampleCount: n, share_frac: p }, k) => binomialCdf({ k, n, p }),
+    upper_frac: ({ sampleCount: n, share_frac: p }, k) => binomialSurvival({ k, n, p }),
+    quantile_ratio: ({ sampleCount: n, share_frac: p }, { p_ratio, tail }) =>
       binomialQuantile({ probability: p_ratio, n, p, tail }),
   }),
   ...lawEntries({
@@ -57,10 +57,10 @@ export const discreteEntries: readonly Entry[] = [
     ],
     sources: [LOADER, { text: 'definition; tails summed from their largest term outward', read: 'geometry' }],
     validity: `Every unit of the lot as likely as another. Relative error below 1e-11. ${QUANTILE}`,
-    exactly: (lot, k) => hypergeometricPmf({ k, ...named(lot) }),
-    lower: (lot, k) => hypergeometricCdf({ k, ...named(lot) }),
-    upper: (lot, k) => hypergeometricSurvival({ k, ...named(lot) }),
-    quantile: (lot, { p_ratio, tail }) => hypergeometricQuantile({ p: p_ratio, ...named(lot), tail }),
+    exactly_frac: (lot, k) => hypergeometricPmf({ k, ...named(lot) }),
+    lower_frac: (lot, k) => hypergeometricCdf({ k, ...named(lot) }),
+    upper_frac: (lot, k) => hypergeometricSurvival({ k, ...named(lot) }),
+    quantile_ratio: (lot, { p_ratio, tail }) => hypergeometricQuantile({ p: p_ratio, ...named(lot), tail }),
   }),
   ...lawEntries({
     id: 'poisson',
@@ -71,10 +71,10 @@ export const discreteEntries: readonly Entry[] = [
     parameters: [{ key: 'mean_ratio', title: 'mean count μ', kind: 'number', unit: '1', min: 0, max: 1e9 }],
     sources: [LOADER, { text: `${HANDBOOK}, 26.4.21`, read: 'from memory' }],
     validity: `Events independent, at one rate. Relative error below 1e-12. ${QUANTILE}`,
-    exactly: ({ mean_ratio: mean }, k) => poissonPmf({ k, mean }),
-    lower: ({ mean_ratio: mean }, k) => poissonCdf({ k, mean }),
-    upper: ({ mean_ratio: mean }, k) => poissonSurvival({ k, mean }),
-    quantile: ({ mean_ratio: mean }, { p_ratio, tail }) => poissonQuantile({ p: p_ratio, mean, tail }),
+    exactly_frac: ({ mean_ratio: mean }, k) => poissonPmf({ k, mean }),
+    lower_frac: ({ mean_ratio: mean }, k) => poissonCdf({ k, mean }),
+    upper_frac: ({ mean_ratio: mean }, k) => poissonSurvival({ k, mean }),
+    quantile_ratio: ({ mean_ratio: mean }, { p_ratio, tail }) => poissonQuantile({ p: p_ratio, mean, tail }),
   }),
 ];
 

@@ -21,11 +21,11 @@ export interface Law<I extends readonly Field[]> {
   readonly parameters: I;
   readonly sources: readonly Source[];
   readonly validity: string;
-  readonly lower: (values: ValuesOf<I>, variable_ratio: number) => number;
-  readonly upper: (values: ValuesOf<I>, variable_ratio: number) => number;
+  readonly lower_frac: (values: ValuesOf<I>, variable_ratio: number) => number;
+  readonly upper_frac: (values: ValuesOf<I>, variable_ratio: number) => number;
   /** Laws on whole numbers only: probability of exactly this value. */
-  readonly exactly?: (values: ValuesOf<I>, variable_ratio: number) => number;
-  readonly quantile: (values: ValuesOf<I>, asked: Asked) => number;
+  readonly exactly_frac?: (values: ValuesOf<I>, variable_ratio: number) => number;
+  readonly quantile_ratio: (values: ValuesOf<I>, asked: Asked) => number;
 }
 
 const SHARE = { kind: 'number', unit: '1' } as const;
@@ -50,7 +50,7 @@ const REST = 'the law itself: numerical error only, see validity';
 export function lawEntries<const I extends readonly Field[]>(law: Law<I>): readonly Entry[] {
   const { id, title, letters, equation, variable, parameters, sources, validity } = law;
   const [capital, small] = letters;
-  const isDiscrete = law.exactly !== undefined;
+  const isDiscrete = law.exactly_frac !== undefined;
   const probabilities: Entry = {
     id: `statistics.${id}-probability`,
     title: `Probabilities of the ${title}`,
@@ -65,9 +65,9 @@ export function lawEntries<const I extends readonly Field[]>(law: Law<I>): reado
     compute: (values: ValuesOf<I> & Readonly<Record<string, number>>) => {
       const point = values[variable.key]!;
       return fromStats(() => ({
-        ...(law.exactly ? { exactly_frac: law.exactly(values, point) } : {}),
-        lower_frac: law.lower(values, point),
-        upper_frac: law.upper(values, point),
+        ...(law.exactly_frac ? { exactly_frac: law.exactly_frac(values, point) } : {}),
+        lower_frac: law.lower_frac(values, point),
+        upper_frac: law.upper_frac(values, point),
       }));
     },
   };
@@ -81,7 +81,9 @@ export function lawEntries<const I extends readonly Field[]>(law: Law<I>): reado
     outputs: [{ key: variable.key, title: 'quantile', kind: variable.kind, unit: variable.unit }],
     ...{ sources, validity, restsOn: REST },
     compute: (values: ValuesOf<I> & { readonly p_frac: number; readonly tail?: 'lower' | 'upper' }) => ({
-      [variable.key]: fromStats(() => law.quantile(values, { p_ratio: values.p_frac, tail: values.tail ?? 'lower' })),
+      [variable.key]: fromStats(() =>
+        law.quantile_ratio(values, { p_ratio: values.p_frac, tail: values.tail ?? 'lower' }),
+      ),
     }),
   };
   return [probabilities, quantile];

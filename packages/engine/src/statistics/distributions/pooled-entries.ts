@@ -27,12 +27,14 @@ export const pooledEntries: readonly Entry[] = [
       { text: 'H. Takahasi, M. Mori (1974), Publ. RIMS 9, 721-741 (integration)', read: 'from memory' },
     ],
     validity: 'Relative error below 1e-10 of either probability, down to 1e-250.',
-    lower: ({ degreesOfFreedom_ratio: degreesOfFreedom, noncentrality_ratio: noncentrality }, x) =>
+    lower_frac: ({ degreesOfFreedom_ratio: degreesOfFreedom, noncentrality_ratio: noncentrality }, x) =>
       noncentralStudentCdf({ x, degreesOfFreedom, noncentrality }),
-    upper: ({ degreesOfFreedom_ratio: degreesOfFreedom, noncentrality_ratio: noncentrality }, x) =>
+    upper_frac: ({ degreesOfFreedom_ratio: degreesOfFreedom, noncentrality_ratio: noncentrality }, x) =>
       noncentralStudentSurvival({ x, degreesOfFreedom, noncentrality }),
-    quantile: ({ degreesOfFreedom_ratio: degreesOfFreedom, noncentrality_ratio: noncentrality }, { p_ratio, tail }) =>
-      noncentralStudentQuantile({ p: p_ratio, degreesOfFreedom, noncentrality, tail }),
+    quantile_ratio: (
+      { degreesOfFreedom_ratio: degreesOfFreedom, noncentrality_ratio: noncentrality },
+      { p_ratio, tail },
+    ) => noncentralStudentQuantile({ p: p_ratio, degreesOfFreedom, noncentrality, tail }),
   }),
   ...lawEntries({
     id: 'studentized-range',
@@ -49,11 +51,11 @@ export const pooledEntries: readonly Entry[] = [
       { text: 'H. Takahasi, M. Mori (1974), Publ. RIMS 9, 721-741 (integration)', read: 'from memory' },
     ],
     validity: 'Absolute error below 1e-10, relative error below 1e-8.',
-    lower: ({ groupCount, degreesOfFreedom_ratio: degreesOfFreedom }, x) =>
+    lower_frac: ({ groupCount, degreesOfFreedom_ratio: degreesOfFreedom }, x) =>
       studentizedRangeCdf({ x, groupCount, degreesOfFreedom }),
-    upper: ({ groupCount, degreesOfFreedom_ratio: degreesOfFreedom }, x) =>
+    upper_frac: ({ groupCount, degreesOfFreedom_ratio: degreesOfFreedom }, x) =>
       studentizedRangeSurvival({ x, groupCount, degreesOfFreedom }),
-    quantile: ({ groupCount, degreesOfFreedom_ratio: degreesOfFreedom }, { p_ratio, tail }) =>
+    quantile_ratio: ({ groupCount, degreesOfFreedom_ratio: degreesOfFreedom }, { p_ratio, tail }) =>
       studentizedRangeQuantile({ p: p_ratio, groupCount, degreesOfFreedom, tail }),
   }),
 ];

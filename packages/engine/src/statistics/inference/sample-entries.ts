@@ -110,7 +110,7 @@ export const sampleEntries: readonly Entry[] = [
     outputs: [CRITICAL],
     sources: [GRUBBS],
     validity: 'One outlier at either end of normal values.',
-    restsOn: 'exact for a pair of events that cannot both happen; from n = 15 to 2 % of α',
+    restsOn: 'Bonferroni bound over the n values: exact for few of them, a little cautious for many',
     compute: ({ unitCount: n, significance_frac: significance = 0.05 }) => ({
       critical_ratio: fromStats(() => grubbsCritical({ n, significance })),
     }),
