@@ -15,6 +15,7 @@ const NAMES = [
   'dosage-units-pass',
   'acceptance-table',
   'two-stage-simulation',
+  'arl-design',
   'normals',
   'design-process',
   'set-up-idle',

@@ -1,3 +1,5 @@
+import { renamedFields } from '../renamed-fields.mjs';
+
 const WESTERN_ELECTRIC = {
   1: 'one-beyond-3-sigma',
   2: 'two-of-three-beyond-2-sigma',
@@ -18,8 +20,20 @@ const IN_WORDS = [
 const LIMITS = { asymptotic: 'constant', 'exact time-varying': 'time-varying' };
 const STARTS = { 'zero state': 'fresh' };
 
-export function cases({ inputs, expected }) {
-  const { chart, shift_sigma: shift_ratio = 0 } = inputs;
+const NAMES = {
+  arl: 'meanRunLength',
+  arl_R: 'rangesRunLength',
+  arl_S: 'sdsRunLength',
+  h: 'decisionInterval_ratio',
+};
+
+export function cases(given) {
+  const tolerance = renamedFields(given.tolerance, NAMES);
+  return converted(given).map((one) => ({ ...one, tolerance }));
+}
+
+function converted({ inputs, expected }) {
+  const { chart = '', shift_sigma: shift_ratio = 0 } = inputs;
   const runLength = { meanRunLength: expected.arl };
   if (chart === 'Shewhart mean') {
     const design = { limitFactor_ratio: inputs.L, subgroupSize: inputs.n, shift_ratio };
@@ -34,7 +48,7 @@ export function cases({ inputs, expected }) {
     const { individual_limit_sigma, mr_limit_sigma, sigma_ratio } = inputs;
     const limits = { individualLimit_ratio: individual_limit_sigma, movingRangeLimit_ratio: mr_limit_sigma };
     const design = { ...limits, shift_ratio, sigma_ratio };
-    return [{ method: 'statistics.individuals-run-length', inputs: design, expected: expected.arl }];
+    return [{ method: 'statistics.individuals-run-length', inputs: design, expected: runLength }];
   }
   if (!/^range and SD charts/.test(chart)) return [];
   return [
@@ -46,7 +60,7 @@ export function cases({ inputs, expected }) {
   ];
 }
 
-function rulesOf({ chart, rules }) {
+function rulesOf({ chart = '', rules = '' }) {
   if (chart === 'Shewhart with Western Electric rules') return [...rules].map((rule) => WESTERN_ELECTRIC[rule]);
   if (!chart.startsWith('Shewhart with ')) return [];
   return IN_WORDS.filter(([words]) => words.test(chart)).map(([, rule]) => rule);
@@ -56,13 +70,17 @@ function ewma({ lam, L, limits, start, shift_sigma }, { arl }) {
   if (LIMITS[limits] === undefined || STARTS[start] === undefined) return [];
   const design = { lambda_frac: lam, limitFactor_ratio: L, shift_ratio: shift_sigma };
   const choices = { limits: LIMITS[limits], start: STARTS[start] };
-  return [{ method: 'statistics.ewma-run-length', inputs: { ...design, ...choices }, expected: arl }];
+  return [
+    { method: 'statistics.ewma-run-length', inputs: { ...design, ...choices }, expected: { meanRunLength: arl } },
+  ];
 }
 
 function cusum({ find, k, h, arl0, headstart_fraction: headStart_frac = 0, shift_sigma, start }, expected) {
   if (find === 'h') {
     const wish = { reference_ratio: k, inControlRunLength: arl0, headStart_frac };
-    return [{ method: 'statistics.cusum-decision-interval', inputs: wish, expected: expected.h }];
+    return [
+      { method: 'statistics.cusum-decision-interval', inputs: wish, expected: { decisionInterval_ratio: expected.h } },
+    ];
   }
   if (find !== undefined || STARTS[start] === undefined) return [];
   const design = { reference_ratio: k, decisionInterval_ratio: h, shift_ratio: shift_sigma, headStart_frac };

@@ -1,6 +1,33 @@
+import { renamedFields } from '../renamed-fields.mjs';
+
+const NAMES = {
+  grand_mean: 'grandMean_data',
+  r_bar: 'meanRange_data',
+  s_bar: 'meanSd_data',
+  pooled_s: 'pooledSd_data',
+  sigma_r: 'sigma_data',
+  sigma_s: 'sigma_data',
+  mean: 'mean_data',
+  mr_bar: 'meanMovingRange_data',
+  sigma: 'sigma_data',
+  overall_s: 'overallSd_data',
+  xbar_R: 'means',
+  R_chart: 'ranges',
+  xbar_S: 'means',
+  S_chart: 'sds',
+  lcl: 'lower_data',
+  ucl: 'upper_data',
+  c_plus: 'upperSums_data',
+  c_minus: 'lowerSums_data',
+  shifted_mean_estimate: 'shiftedMean_data',
+  z: 'averages_data',
+  asymptotic_half_width: 'finalHalfWidth_data',
+};
+
 /** Charts on data; a chart of subgroups is checked once by ranges and once by standard deviations. */
 export function cases(given) {
-  return CHARTS[given.inputs.chart]?.(given) ?? [];
+  const tolerance = renamedFields(given.tolerance, NAMES);
+  return (CHARTS[given.inputs.chart]?.(given) ?? []).map((one) => ({ ...one, tolerance }));
 }
 
 const CHARTS = { xbar, 'I-MR': individuals, CUSUM: cusum, EWMA: ewma };

@@ -1,10 +1,23 @@
+import { renamedFields } from '../renamed-fields.mjs';
+
+const NAMES = {
+  B: 'standardBand_ratio',
+  AAI: 'meanInterval',
+  g: 'meanSquare_ratio',
+  msd_ratio: 'meanSquareDeviation_ratio',
+  sd_increase_pct: 'sdIncrease_pct',
+  observed: 'observed_data',
+  forecast_deviation_before_adjustment: 'forecasts_data',
+  change: 'changes_steps',
+};
+
 export function cases(given) {
   return KINDS[given.inputs.what]?.(given) ?? [];
 }
 
 const KINDS = { 'bounded adjustment': bounded, 'integral adjustment every time': everyTime, sequence };
 
-function bounded({ inputs, expected, tolerance = {} }) {
+function bounded({ inputs, expected, tolerance }) {
   const { B, AAI, g, msd_ratio, sd_increase_pct } = expected;
   return [
     {
@@ -14,35 +27,23 @@ function bounded({ inputs, expected, tolerance = {} }) {
         ...{ standardBand_ratio: B, meanInterval: AAI, meanSquare_ratio: g },
         ...{ meanSquareDeviation_ratio: msd_ratio, sdIncrease_pct: sd_increase_pct },
       },
-      tolerance: renamed(tolerance),
+      tolerance: renamedFields(tolerance, NAMES),
     },
   ];
 }
 
-/** Tolerances of single fields under the names of the method. */
-function renamed({ fields, ...own }) {
-  if (fields === undefined) return own;
-  const names = {
-    ...{ B: 'standardBand_ratio', AAI: 'meanInterval', g: 'meanSquare_ratio' },
-    ...{ msd_ratio: 'meanSquareDeviation_ratio', sd_increase_pct: 'sdIncrease_pct' },
-  };
-  return {
-    ...own,
-    fields: Object.fromEntries(Object.entries(fields).map(([name, value]) => [names[name] ?? name, value])),
-  };
-}
-
-function everyTime({ inputs, expected }) {
+function everyTime({ inputs, expected, tolerance }) {
   return [
     {
       method: 'statistics.integral-adjustment',
       inputs: { lambda_frac: inputs.lam, correction_frac: inputs.G },
-      expected: expected.variance_ratio,
+      expected: { variance_ratio: expected.variance_ratio },
+      tolerance: renamedFields(tolerance, NAMES),
     },
   ];
 }
 
-function sequence({ inputs, expected }) {
+function sequence({ inputs, expected, tolerance }) {
   const { disturbance, target, lam, L, gain, max_change } = inputs;
   return [
     {
@@ -55,6 +56,7 @@ function sequence({ inputs, expected }) {
         ...{ observed_data: expected.observed, forecasts_data: expected.forecast_deviation_before_adjustment },
         ...{ changes_steps: expected.change, changeCount: expected.n_changes },
       },
+      tolerance: renamedFields(tolerance, NAMES),
     },
   ];
 }

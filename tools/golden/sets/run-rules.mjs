@@ -13,8 +13,8 @@ const NAMES = {
 
 /** All rules of a case at once, in its order: signals come rule by rule. No signal at all is a count of 0. */
 export function cases({ inputs, expected }) {
-  const wanted = Object.entries(expected.signals_at);
-  if (wanted.some(([name]) => NAMES[name] === undefined)) return [];
+  const wanted = Object.entries(expected.signals_at ?? {});
+  if (wanted.length === 0 || wanted.some(([name]) => NAMES[name] === undefined)) return [];
   const signals = wanted.flatMap(([name, points]) => points.map((at) => ({ rule: NAMES[name], at })));
   return [
     {

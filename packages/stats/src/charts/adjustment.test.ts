@@ -10,7 +10,7 @@ describe('boundedAdjustment', () => {
     [0.1, 1, 112, 9],
     [0.3, 1, 16, 10],
     [0.5, 2, 21, 35],
-  ])('golden: lambda %s, L %s: %s and %s %%', (lambda, deadBand, interval, increase) => {
+  ])('golden: lambda %s, L %s: %s and %s %%', (...[lambda, deadBand, interval, increase]) => {
     const found = boundedAdjustment({ lambda, deadBand });
     expect(Math.abs(found.interval - interval)).toBeLessThan(0.6);
     expect(Math.abs(found.sdIncrease_pct - increase)).toBeLessThan(0.6);

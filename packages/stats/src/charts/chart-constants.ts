@@ -21,9 +21,11 @@ export interface ChartConstants {
   readonly E2: number;
 }
 
-const RULE = gaussLegendre(48);
+const RULE = gaussLegendre(40);
 const WIDEST_RANGE = 14;
-const PANELS = 4;
+const PANELS = 2;
+/** By size: the integration takes milliseconds, charts ask for the same few sizes. */
+const made = new Map<number, ChartConstants>();
 
 /**
  * Factors of control charts for any subgroup size, by integration of the law of the range.
@@ -39,6 +41,12 @@ const PANELS = 4;
  */
 export function chartConstants({ n }: { readonly n: number }): ChartConstants {
   requireWhole({ n }, { min: 2, max: 1000 });
+  const known = made.get(n) ?? Object.freeze(integrated(n));
+  made.set(n, known);
+  return known;
+}
+
+function integrated(n: number): ChartConstants {
   const { d2, d3 } = rangeMoments(n);
   const c4 = meanOfSd(n);
   const root = Math.sqrt(n);

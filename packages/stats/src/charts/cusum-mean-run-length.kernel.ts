@@ -35,8 +35,8 @@ const ROW = new Float64Array(MOST_NODES);
  * @validity relative error below 1e-7; checked against 110 more nodes
  */
 export function cusumMeanRunLength({ drift, decisionInterval, start }: OneSidedCusum): OneSidedRunLengths {
-  const exponent = 20 + Math.min(25, Math.max(0, 2 * drift * decisionInterval));
-  const nodeCount = Math.min(MOST_NODES - 1, Math.ceil(6 + 0.36 * decisionInterval * Math.sqrt(exponent)));
+  const exponent = 18 + Math.min(25, Math.max(0, 2 * drift * decisionInterval));
+  const nodeCount = Math.min(MOST_NODES - 1, Math.ceil(5 + 0.33 * decisionInterval * Math.sqrt(exponent)));
   const { nodes, weights } = nodeRule(nodeCount);
   const n = nodeCount + 1;
   const half = 0.5 * decisionInterval;
@@ -60,7 +60,7 @@ export function cusumMeanRunLength({ drift, decisionInterval, start }: OneSidedC
     MATRIX[i * n + i] = 1 + MATRIX[i * n + i]!;
   }
   solveRunLengths(n);
-  const fromZero = SOLUTION[0]!;
+  const fromZero = SOLUTION[0];
   if (start === 0) return { fromZero, fromStart: fromZero };
   let sum = 0;
   for (let j = 1; j < n; j++) {

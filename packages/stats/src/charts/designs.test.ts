@@ -55,19 +55,17 @@ describe('ewmaDesignMap', () => {
   const limitFactors = Array.from({ length: 61 }, (_, i) => 1.5 + i * 0.05);
   test('property: agrees with the equation at every point', () => {
     const { inControl, atShift } = ewmaDesignMap({ lambdas, limitFactors, shift: 0.8 });
-    lambdas.forEach((lambda, i) =>
+    lambdas.forEach((lambda, i) => {
       limitFactors.forEach((limitFactor, j) => {
         const at = i * limitFactors.length + j;
         expect(Math.abs(inControl[at]! / ewmaRunLength({ lambda, limitFactor, shift: 0 }) - 1)).toBeLessThan(1e-6);
         expect(Math.abs(atShift[at]! / ewmaRunLength({ lambda, limitFactor, shift: 0.8 }) - 1)).toBeLessThan(1e-6);
-      }),
-    );
+      });
+    });
   });
   test('limit: a short axis is solved point by point', () => {
     const { inControl } = ewmaDesignMap({ lambdas: [0.1], limitFactors: [2.7], shift: 0 });
-    expect([...inControl]).toEqual(
-      [ewmaRunLength({ lambda: 0.1, limitFactor: 2.7, shift: 0 })].map((x) => expect.closeTo(x, 6)),
-    );
+    expect(inControl[0]).toBeCloseTo(ewmaRunLength({ lambda: 0.1, limitFactor: 2.7, shift: 0 }), 6);
   });
   test.each([{ lambdas: [] }, { limitFactors: [] }, { lambdas: [NaN] }, { limitFactors: [0.5] }, { shift: 6 }])(
     'refuses: %j',

@@ -29,7 +29,7 @@ const ROW = new Float64Array(MOST_NODES);
 export function ewmaHalfNodes({ lambda, limitFactor, shift }: EwmaDesignPoint): number {
   const reach = limitFactor / Math.sqrt(lambda * (2 - lambda));
   const exponent = 17 + (0.5 * limitFactor * limitFactor) / (1 + 2 * Math.abs(shift));
-  return Math.min(MOST_NODES / 2, Math.ceil(3 + 0.5 * reach * Math.sqrt(0.5 * exponent)));
+  return Math.min(MOST_NODES / 2, Math.ceil(2 + 0.5 * reach * Math.sqrt(0.5 * exponent)));
 }
 
 /**

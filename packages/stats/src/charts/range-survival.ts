@@ -1,5 +1,5 @@
 import { gaussLegendre, normalQuantile, normalSurvival } from '#distributions';
-import { exp, pow, requireWhole, requireWithin } from '#elementary';
+import { exp, requireWhole, requireWithin } from '#elementary';
 
 export interface NormalRange {
   /** In standard deviations of one value. */
@@ -44,9 +44,21 @@ function differenceOfPowers({ x, range, power }: { x: number; range: number; pow
   const beyond = normalSurvival(x + range);
   const share = beyond / above;
   if (power === 1) return beyond;
-  if (!(share * power < 1e-3)) return pow(above, power) - pow(above - beyond, power);
+  if (!(share * power < 1e-3))
+    return wholePower({ base: above, exponent: power }) - wholePower({ base: above - beyond, exponent: power });
   const last = Math.min(power, 7);
   let series = 1;
   for (let k = last; k > 1; k--) series = 1 - (series * share * (power - k + 1)) / k;
-  return pow(above, power) * power * share * series;
+  return wholePower({ base: above, exponent: power }) * power * share * series;
+}
+
+/** By repeated squaring: the general power is far slower. */
+function wholePower({ base, exponent }: { base: number; exponent: number }): number {
+  let result = 1;
+  let square = base;
+  for (let rest = exponent; rest > 0; rest >>= 1) {
+    if (rest & 1) result *= square;
+    square *= square;
+  }
+  return result;
 }

@@ -12,34 +12,9 @@ import {
 } from '#charts';
 import { normalCdf } from '#distributions';
 import { fillNormals, seedStream } from '#random';
+import { simulatedRunLength } from '../../fixtures/simulated-run-length.ts';
 
 const WESTERN_ELECTRIC = RULE_SETS['western-electric-1956'];
-
-/** Mean and standard error of the run length of a chart that is asked value by value. */
-function simulated(
-  { shift, runs, seed }: { shift: number; runs: number; seed: number },
-  start: () => (x: number) => boolean,
-): { mean: number; error: number } {
-  const stream = seedStream({ seed });
-  const block = new Float64Array(4096);
-  let at = block.length;
-  let [sum, squares] = [0, 0];
-  for (let run = 0; run < runs; run++) {
-    const signals = start();
-    let length = 0;
-    for (let done = false; !done; length++) {
-      if (at === block.length) {
-        fillNormals(stream, block);
-        at = 0;
-      }
-      done = signals(block[at++]! + shift);
-    }
-    sum += length;
-    squares += length * length;
-  }
-  const mean = sum / runs;
-  return { mean, error: Math.sqrt((squares / runs - mean * mean) / runs) };
-}
 
 /** Within 4.5 standard errors: one false alarm in 150 000 such checks. */
 function expectWithinError(found: { mean: number; error: number }, exact: number): void {
@@ -94,7 +69,10 @@ describe('rulesRunLength', () => {
           return runRules({ values, centre: 0, sigma: 1, rules }).some(({ at }) => at === values.length);
         };
       };
-      expectWithinError(simulated({ shift, runs: 1500, seed: 11 }, start), rulesRunLength({ rules, shift }).mean);
+      expectWithinError(
+        simulatedRunLength({ shift, runs: 1500, seed: 11 }, start),
+        rulesRunLength({ rules, shift }).mean,
+      );
     },
   );
   test('property: more rules, shorter runs; a steady chart is ahead of a fresh one', () => {
@@ -146,7 +124,7 @@ describe('ewmaRunLength', () => {
     [0.25, 2.998, 1, 11.1],
     [0.1, 2.814, 0.5, 31.3],
     [0.05, 2.615, 1, 11.4],
-  ])('golden: lambda %s, L %s, shift %s: %s', (lambda, limitFactor, shift, printed) => {
+  ])('golden: lambda %s, L %s, shift %s: %s', (...[lambda, limitFactor, shift, printed]) => {
     expect(Math.abs(ewmaRunLength({ lambda, limitFactor, shift }) / printed - 1)).toBeLessThan(5e-3);
   });
   test.each([
@@ -168,7 +146,7 @@ describe('ewmaRunLength', () => {
       };
     };
     const exact = ewmaRunLength({ lambda, limitFactor, shift, limits: 'time-varying' });
-    expectWithinError(simulated({ shift, runs: 20_000, seed: 12 }, start), exact);
+    expectWithinError(simulatedRunLength({ shift, runs: 20_000, seed: 12 }, start), exact);
   });
   test('property: a steady start agrees with a simulation that shifts at point 50', () => {
     const [lambda, limitFactor, shift] = [0.2, 2.7, 1];
@@ -195,7 +173,7 @@ describe('ewmaRunLength', () => {
       };
     };
     const exact = ewmaRunLength({ lambda, limitFactor, shift, start: 'steady' });
-    expectWithinError(simulated({ shift, runs: 20_000, seed: 14 }, start), exact);
+    expectWithinError(simulatedRunLength({ shift, runs: 20_000, seed: 14 }, start), exact);
   });
   test.each(['constant', 'time-varying'] as const)('limit: lambda 1 with %s limits is the plain chart', (limits) => {
     const plain = shewhartRunLength({ limitFactor: 3, subgroupSize: 1, shift: 1 }).mean;
@@ -236,7 +214,7 @@ describe('cusumRunLength', () => {
       };
     };
     const { twoSided } = cusumRunLength({ reference, decisionInterval, shift, headStart_frac });
-    expectWithinError(simulated({ shift, runs: 20_000, seed: 15 }, start), twoSided);
+    expectWithinError(simulatedRunLength({ shift, runs: 20_000, seed: 15 }, start), twoSided);
   });
   test('property: 1/ARL adds up, and the sides swap with the sign of the shift', () => {
     const one = cusumRunLength({ reference: 0.4, decisionInterval: 3, shift: 0.3 });
@@ -265,7 +243,7 @@ describe('individualsRunLength', () => {
     [2.5, 6, 0.5, 1],
   ])(
     'property: L %s, D %s, shift %s, ratio %s agrees with simulation',
-    (individualLimit, movingRangeLimit, shift, sigmaRatio) => {
+    (...[individualLimit, movingRangeLimit, shift, sigmaRatio]) => {
       const start = (): ((x: number) => boolean) => {
         let last = NaN;
         return (z) => {
@@ -276,7 +254,7 @@ describe('individualsRunLength', () => {
         };
       };
       const exact = individualsRunLength({ individualLimit, movingRangeLimit, shift, sigmaRatio });
-      expectWithinError(simulated({ shift: 0, runs: 20_000, seed: 16 }, start), exact);
+      expectWithinError(simulatedRunLength({ shift: 0, runs: 20_000, seed: 16 }, start), exact);
     },
   );
   test('limit: moving ranges without a limit in reach leave the plain chart', () => {

@@ -81,7 +81,7 @@ describe('ewmaChart', () => {
       lambda: 0.3,
       limitFactor: 3,
     });
-    points.forEach(({ average }, i) => expect(average).toBeCloseTo(3 * (1 - 0.7 ** (i + 1)), 12));
+    for (const [i, { average }] of points.entries()) expect(average).toBeCloseTo(3 * (1 - 0.7 ** (i + 1)), 12);
     for (let i = 1; i < points.length; i++) expect(points[i]!.upper).toBeGreaterThanOrEqual(points[i - 1]!.upper);
   });
   test.each([{ values: [] }, { values: [NaN] }, { lambda: 0 }, { lambda: 1.1 }, { sigma: 0 }, { limitFactor: NaN }])(

@@ -40,7 +40,7 @@ export const designEntries: readonly Entry[] = [
   defineEntry({
     id: 'statistics.ewma-design',
     title: 'The EWMA chart that finds a shift soonest',
-    equation: '\\min_{\\lambda} ARL(\\lambda, L, \\delta)\\ \\text{with}\\ ARL(\\lambda, L, 0) = ARL_0',
+    equation: '\\operatorname{min}_{\\lambda} ARL(\\lambda, L, \\delta)\\ \\text{with}\\ ARL(\\lambda, L, 0) = ARL_0',
     inputs: [{ ...SHIFT, min: 0.1, max: 5 }, IN_CONTROL_RUN_LENGTH],
     outputs: [LAMBDA, LIMIT_FACTOR, AT_SHIFT],
     sources: [{ text: 'S. V. Crowder, J. Qual. Technol. 21 (1989) 155-162', read: 'from memory' }],
@@ -115,7 +115,7 @@ export const designEntries: readonly Entry[] = [
   defineEntry({
     id: 'statistics.cusum-design',
     title: 'The CUSUM chart that finds a shift soonest',
-    equation: '\\min_{k} ARL(k, h, \\delta)\\ \\text{with}\\ ARL(k, h, 0) = ARL_0',
+    equation: '\\operatorname{min}_{k} ARL(k, h, \\delta)\\ \\text{with}\\ ARL(k, h, 0) = ARL_0',
     inputs: [{ ...SHIFT, min: 0.2, max: 4 }, IN_CONTROL_RUN_LENGTH],
     outputs: [REFERENCE, DECISION_INTERVAL, AT_SHIFT],
     sources: [{ text: 'classical rule k = delta/2, here found by search', read: 'from memory' }],

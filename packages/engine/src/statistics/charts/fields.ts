@@ -104,7 +104,15 @@ export const RUN_LENGTH = {
   unit: '1',
 } as const satisfies NumberField;
 
-/** A number in the unit of the data. */
+/**
+ * A number in the unit of the data.
+ *
+ * @param key - key of the field
+ * @param title - its title
+ * @returns the field
+ * @throws nothing
+ * @source none: bookkeeping
+ */
 export function data<const K extends string>(
   key: K,
   title: string,
@@ -112,7 +120,15 @@ export function data<const K extends string>(
   return { key, title, kind: 'number', unit: 'data' };
 }
 
-/** A list of numbers in the unit of the data, one per point. */
+/**
+ * A list of numbers in the unit of the data, one per point.
+ *
+ * @param key - key of the field
+ * @param title - its title
+ * @returns the field
+ * @throws nothing
+ * @source none: bookkeeping
+ */
 export function dataList<const K extends string>(
   key: K,
   title: string,
@@ -120,7 +136,15 @@ export function dataList<const K extends string>(
   return { ...data(key, title), list: { min: 1, max: MOST_POINTS } };
 }
 
-/** A pure number. */
+/**
+ * A pure number.
+ *
+ * @param key - key of the field
+ * @param title - its title
+ * @returns the field
+ * @throws nothing
+ * @source none: bookkeeping
+ */
 export function pure<const K extends string>(
   key: K,
   title: string,

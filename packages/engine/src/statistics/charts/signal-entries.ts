@@ -27,7 +27,14 @@ const RULES = Object.keys(CHART_RULES) as ChartRule[];
 const SETS = Object.keys(RULE_SETS) as RuleSet[];
 const COUNTS = { kind: 'integer', unit: '1', list: { min: 1, max: 10_000 } } as const;
 
-/** Rules by name and by published set, each once. */
+/**
+ * Rules by name and by published set, each once.
+ *
+ * @param wish - names, a set, or both
+ * @returns names of rules, those of the set first
+ * @throws nothing
+ * @source none: bookkeeping
+ */
 export function rulesOf(wish: { readonly rules?: readonly ChartRule[]; readonly ruleSet?: RuleSet }): ChartRule[] {
   return [...new Set([...(wish.ruleSet ? RULE_SETS[wish.ruleSet] : []), ...(wish.rules ?? [])])];
 }
@@ -117,7 +124,7 @@ export const signalEntries: readonly Entry[] = [
     id: 'statistics.cusum-chart',
     title: 'Chart of cumulative sums on both sides',
     equation:
-      'C^+_i = \\max(0, x_i - \\mu - k\\sigma + C^+_{i-1}),\\quad C^-_i = \\max(0, \\mu - k\\sigma - x_i + C^-_{i-1}),\\quad \\text{signal above } h\\sigma',
+      'C^+_i = \\operatorname{max}(0, x_i - \\mu - k\\sigma + C^+_{i-1}),\\quad C^-_i = \\operatorname{max}(0, \\mu - k\\sigma - x_i + C^-_{i-1}),\\quad \\text{signal above } h\\sigma',
     inputs: [SERIES, TARGET, SIGMA, REFERENCE, DECISION_INTERVAL, HEAD_START],
     outputs: [
       dataList('upperSums_data', 'upper sums'),
