@@ -37,7 +37,7 @@ const FIGURES = {
 } as const;
 
 /** Flags of figures; each says its own unit. */
-export type Figure = keyof typeof FIGURES;
+type Figure = keyof typeof FIGURES;
 
 const CHOICES = {
   purpose: ['trial', 'in-process', 'release'],

@@ -7,8 +7,9 @@ export type NumberToken =
   | { readonly kind: 'not-a-number' };
 
 const PLAIN = /^[+\-−]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d{1,2})?$/i;
-/** Groups of three digits behind a mark, and not one mark alone that may be a decimal one. */
-const GROUPED = /^[+\-−]?\d{1,3}([ .,'’_\u00a0\u202f\u2009]\d{3})+([.,]\d+)?$/;
+/** Groups of three digits behind marks. */
+const GROUPED = /^[+\-−]?[1-9]\d{0,2}([ .,'’_\u00a0\u202f\u2009]\d{3})+([.,]\d+)?$/;
+/** Three digits behind one mark: decimals, or thousands. */
 const ONE_MARK = /^[+\-−]?([1-9]\d{0,2})[.,]\d{3}$/;
 /** A capsule never weighs 100 g: read with a thousands mark, these digits would. */
 const READS_AS_DECIMAL_FROM_mg = 100;
@@ -22,9 +23,8 @@ const READS_AS_DECIMAL_FROM_mg = 100;
  */
 export function numberToken(written: string, unit: MassUnit | undefined): NumberToken {
   const one = ONE_MARK.exec(written);
-  const isDecimal = one !== null && (unit === 'g' || Number(one[1]) >= READS_AS_DECIMAL_FROM_mg);
-  if (GROUPED.test(written) && !isDecimal) return { kind: 'thousands-mark' };
-  if (!PLAIN.test(written)) return { kind: 'not-a-number' };
+  if (one && unit !== 'g' && Number(one[1]) < READS_AS_DECIMAL_FROM_mg) return { kind: 'thousands-mark' };
+  if (!PLAIN.test(written)) return { kind: GROUPED.test(written) ? 'thousands-mark' : 'not-a-number' };
   const text = written.replace(',', '.').replace('−', '-');
   return { kind: 'number', text, isWhole: /^\+?\d+$/.test(text), isPositive: Number(text) > 0 };
 }

@@ -1,4 +1,5 @@
 import type { StruckReason } from '@fillwright/engine/weights';
+import { numberToken } from './number-token.ts';
 import type { MassUnit, WeightBasis } from './weights-read.ts';
 import { wordOf, type Word } from './word-of.ts';
 
@@ -65,7 +66,7 @@ function wordsOf(text: string, unit: MassUnit | undefined): Word[] {
   const spaced = SPACES.test(text) ? text.replace(SPACE_OUTSIDE_NUMBER, ' ') : text;
   const joined = SIGN.test(spaced) ? spaced.replace(SIGN_APART, '$1$2') : spaced;
   const words: Word[] = [];
-  for (const word of joined.split(/[\s|;]+/)) {
+  for (const word of joined.split(/[ \t|;]+/)) {
     if (word === '') continue;
     const isAfterNumber = words.at(-1)?.kind === 'number';
     words.push(wordOf(word, { unit, isAfterNumber }));
@@ -89,9 +90,11 @@ function withoutNumber(words: readonly Word[]): ParsedCell {
 }
 
 function weightOf(words: readonly Word[], numbers: readonly NumberWord[], text: string): ParsedCell {
-  const { number, written } = numbers.at(-1)!;
-  if (number.kind !== 'number') return struck(number.kind === 'thousands-mark' ? number.kind : 'not-clear', written);
+  const { number: alone, written } = numbers.at(-1)!;
   const beside = besideOf(words);
+  // With its unit beside it a number may read otherwise: 1.053 g holds no thousands.
+  const number = beside.unit === 'mg' || beside.unit === 'g' ? numberToken(written, beside.unit) : alone;
+  if (number.kind !== 'number') return struck(number.kind === 'thousands-mark' ? number.kind : 'not-clear', written);
   if (beside.unit === 'other') return struck('unit-not-known', text.trim());
   if (!number.isPositive) return struck('not-positive', written);
   const running = numbers.length === 2 ? runningNumber(numbers, text) : undefined;

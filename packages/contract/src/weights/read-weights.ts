@@ -88,8 +88,9 @@ interface Range_mg {
 }
 
 function farRange(rows: readonly RowRead[], key: 'mass_mg' | 'shell_mg'): Range_mg {
-  const masses = rows.flatMap(({ read }) => (read.kind === 'struck' || read[key] === undefined ? [] : [read[key]]));
-  const median_mg = masses.sort((a, b) => a - b)[masses.length >> 1] ?? 0;
+  const masses: number[] = [];
+  for (const { read } of rows) if (read.kind === 'row' && read[key] !== undefined) masses.push(read[key]);
+  const median_mg = Float64Array.from(masses).sort()[masses.length >> 1] ?? 0;
   return { low_mg: median_mg / FAR_RATIO, high_mg: median_mg * FAR_RATIO };
 }
 

@@ -23,6 +23,9 @@ export type Word =
   | { readonly kind: 'time'; readonly written: string }
   | { readonly kind: 'summary' | 'no-value' | 'unstable' | 'label' | 'silent' | 'text' };
 
+const HAS_DIGIT = /\d/;
+/** Most words with digits: a number and nothing else. */
+const BARE = /^\d+([.,]\d+)?$/;
 const TIME = /^\d{1,2}:\d{2}(:\d{2})?$/;
 const DATE = /^(\d{4}-\d{2}-\d{2}(T[\d:.]+Z?)?|\d{1,2}([./-])\d{1,2}\3\d{2,4})$/;
 const NUMBER_AND_UNIT = /^([+\-−]?[\d.,'’_\u00a0\u202f\u2009]*\d[.,]?(?:e[+-]?\d{1,2})?)([^\d\s?*]*)(\?*)$/i;
@@ -39,11 +42,20 @@ export function wordOf(
   word: string,
   place: { readonly unit: MassUnit | undefined; readonly isAfterNumber: boolean },
 ): Word {
+  const found = HAS_DIGIT.test(word) ? wordOfDigits(word, place.unit) : undefined;
+  return found ?? wordOfLetters(word, place.isAfterNumber);
+}
+
+function wordOfDigits(word: string, unit: MassUnit | undefined): Word | undefined {
+  if (BARE.test(word))
+    return { kind: 'number', number: numberToken(word, unit), written: word, unit: undefined, isUnstable: false };
   if (TIME.test(word)) return { kind: 'time', written: word };
   if (DATE.test(word)) return { kind: 'silent' };
-  const number = numberWord(word, place.unit);
-  if (number) return number;
-  if (place.isAfterNumber) {
+  return numberWord(word, unit);
+}
+
+function wordOfLetters(word: string, isAfterNumber: boolean): Word {
+  if (isAfterNumber) {
     const unit = unitOf(word.replace(/^[([]|[)\]]$/g, ''));
     if (unit !== 'other' || OTHER_UNITS.has(word.toLowerCase())) return { kind: 'unit', unit };
   }

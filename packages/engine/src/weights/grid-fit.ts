@@ -2,7 +2,7 @@
 export type Grid_mg = readonly (readonly (number | null)[])[];
 
 /** One group or column of a fitted grid. */
-export interface FittedPlace {
+interface FittedPlace {
   /** From 1. */
   readonly index: number;
   readonly capsuleCount: number;

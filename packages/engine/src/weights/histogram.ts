@@ -4,6 +4,8 @@ import type { Histogram } from './weights-judgement.ts';
 /** Bars wanted over the weights and the single limits. */
 const WANTED_BARS = 24;
 const MOST_BARS = 200;
+/** No balance for capsules reads finer. */
+const NARROWEST_mg = 0.001;
 const STEPS = [1, 2, 5] as const;
 
 /**
@@ -21,7 +23,9 @@ export function histogram(net_mg: readonly number[], card: LimitCard | undefined
   const highest_mg = net_mg.reduce((high, mass_mg) => Math.max(high, mass_mg), -Infinity);
   const edges = card ? [card.individualAction.netLow_mg, card.individualAction.netHigh_mg] : [];
   const reach_mg = Math.max(highest_mg, ...edges) - Math.min(lowest_mg, ...edges);
-  const width_mg = card ? widthBetween(card, reach_mg) : roundWidth(reach_mg / WANTED_BARS);
+  const width_mg = card
+    ? widthBetween(card, reach_mg)
+    : roundWidth(reach_mg > 0 ? Math.max(reach_mg / WANTED_BARS, NARROWEST_mg) : 0);
   const origin_mg = card ? card.individualAction.netLow_mg : Math.floor(lowest_mg / width_mg) * width_mg;
   const last_mg = card?.individualAction.netHigh_mg ?? Infinity;
   const place = (mass_mg: number): number =>

@@ -40,11 +40,8 @@ describe('grossMisclassification', () => {
   test('property: the four shares add up to 1 and to their margins', () => {
     fc.assert(
       fc.property(
-        between(0.01, 20),
-        between(0, 20),
-        between(-0.9, 0.9),
-        between(-30, 30),
-        (sdNet, sdShell, correlation, shift) => {
+        fc.tuple(between(0.01, 20), between(0, 20), between(-0.9, 0.9), between(-30, 30)),
+        ([sdNet, sdShell, correlation, shift]) => {
           const gross = { low: 408.5 + shift, high: 443.5 + shift };
           const found = grossMisclassification({ ...TYPICAL, sdNet, sdShell, correlation, net: NET, gross });
           expect(found.goodAccepted + found.falseAccept).toBeCloseTo(found.grossAccepted, 11);

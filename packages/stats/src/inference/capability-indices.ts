@@ -45,24 +45,33 @@ export function capabilityIndices(
 ): CapabilityIndices {
   const { n, mean, sd, lower, upper, target, degreesOfFreedom = n - 1, confidence = 0.95 } = input;
   requireWhole({ n }, { min: 2, max: 1e7 });
-  requireWithin({ mean });
   requireWithin({ sd }, { above: 0 });
   requireWithin({ degreesOfFreedom }, { min: 1, max: 1e7 });
   requireWithin({ confidence }, { above: 0, below: 1 });
-  if (target !== undefined) requireWithin({ target });
+  requireWithin(target === undefined ? { mean } : { mean, target });
   requireCapabilityLimits({ lower, upper });
   const cpu = upper === undefined ? undefined : (upper - mean) / (3 * sd);
   const cpl = lower === undefined ? undefined : (mean - lower) / (3 * sd);
-  const both = lower === undefined || upper === undefined ? undefined : (upper - lower) / (6 * sd);
-  const offTarget = target === undefined ? undefined : (mean - target) / sd;
-  const below = cpl === undefined ? 0 : normalCdf(-3 * cpl);
-  const above = cpu === undefined ? 0 : normalSurvival(3 * cpu);
+  const both = widthIndex(input);
   return {
     cp: both === undefined ? undefined : spreadIndex(both, { degreesOfFreedom, confidence }),
-    cpm: both === undefined || offTarget === undefined ? undefined : both / Math.sqrt(1 + offTarget * offTarget),
+    cpm: both === undefined || target === undefined ? undefined : both / offTarget((mean - target) / sd),
     cpk: sideIndex(Math.min(cpu ?? Infinity, cpl ?? Infinity), { n, degreesOfFreedom, confidence }),
-    ...{ cpu, cpl, outside_ppm: 1e6 * (below + above) },
+    ...{ cpu, cpl, outside_ppm: 1e6 * outsideOf(cpl, cpu) },
   };
+}
+
+function widthIndex({ lower, upper, sd }: CapabilityLimits & { readonly sd: number }): number | undefined {
+  return lower === undefined || upper === undefined ? undefined : (upper - lower) / (6 * sd);
+}
+
+function offTarget(distance: number): number {
+  return Math.sqrt(1 + distance * distance);
+}
+
+function outsideOf(cpl: number | undefined, cpu: number | undefined): number {
+  const below = cpl === undefined ? 0 : normalCdf(-3 * cpl);
+  return below + (cpu === undefined ? 0 : normalSurvival(3 * cpu));
 }
 
 interface Asked {

@@ -1,3 +1,4 @@
+import type { NetAndShell, OpenLimits } from '@fillwright/stats/conformity';
 import type { NumberField } from '#catalogue';
 
 const SHARE = { kind: 'number', unit: '1' } as const;
@@ -44,6 +45,14 @@ export const ACCEPTED = {
   ...SHARE,
 } as const satisfies NumberField;
 
+/** A number in the unit of the data. */
+type InUnitOfData = number;
+
+interface Ends {
+  readonly low: InUnitOfData | undefined;
+  readonly high: InUnitOfData | undefined;
+}
+
 interface Raw {
   readonly meanNet_data: number;
   readonly sdNet_data: number;
@@ -61,7 +70,7 @@ interface Raw {
  * @throws nothing
  * @source none: bookkeeping
  */
-export function netAndShell(raw: Raw) {
+export function netAndShell(raw: Raw): NetAndShell {
   return {
     ...{ meanNet: raw.meanNet_data, sdNet: raw.sdNet_data, meanShell: raw.meanShell_data, sdShell: raw.sdShell_data },
     ...{ sdWeighing: raw.sdWeighing_data ?? 0, correlation: raw.correlation_ratio ?? 0 },
@@ -76,6 +85,7 @@ export function netAndShell(raw: Raw) {
  * @throws nothing
  * @source none: bookkeeping
  */
-export function openLimits({ low, high }: { readonly low: number | undefined; readonly high: number | undefined }) {
+export function openLimits(ends: Ends): OpenLimits {
+  const { low, high } = ends;
   return { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) };
 }
