@@ -13,6 +13,9 @@ import { machine, table } from './report.mjs';
 const NAMES = [
   'design-search',
   'dosage-units-pass',
+  'acceptance-table',
+  'two-stage-simulation',
+  'arl-design',
   'normals',
   'design-process',
   'set-up-idle',

@@ -25,12 +25,18 @@ const PICTURES = {
   'open-number': { path: `${PRODUCT}/fill`, then: openNumber },
   brief: { path: `${PRODUCT}/brief`, then: (page) => page.getByText('The brief is in order.').waitFor() },
   'refused-brief': { path: 'products/refused/brief', then: (page) => page.getByText('One thing to correct').waitFor() },
+  weights: { path: 'products/moved/weights', then: exampleWeights },
   'empty-store': {
     isEmpty: true,
     path: '',
     then: (page) => page.getByRole('button', { name: /empty brief/ }).waitFor(),
   },
 };
+
+async function exampleWeights(page) {
+  await page.getByRole('button', { name: /Show an example/ }).click();
+  await page.getByRole('heading', { name: /column 4, which/ }).waitFor();
+}
 
 process.exitCode = setUp() ? await pictures() : 1;
 

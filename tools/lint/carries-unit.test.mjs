@@ -23,7 +23,17 @@ describe('carriesUnit', () => {
       '_h',
     ].concat(
       ['_degC', '_K', '_deg', '_pct', '_frac', '_ratio', '_ppm', '_mPas', '_m_per_s2', '_g_per_s', '_taps'],
-      ['_g_per_mL', '_mg_per_mm', '_N_per_mm', '_per_MPa', '_per_min', '_mg_per_step', '_W_per_m_per_K'],
+      [
+        '_g_per_mL',
+        '_mg_per_mm',
+        '_N_per_mm',
+        '_per_MPa',
+        '_per_min',
+        '_mg_per_step',
+        '_W_per_m_per_K',
+        '_data',
+        '_data2',
+      ],
     ),
   )('golden: suffix %s', (suffix) => {
     expect(carriesUnit(`value${suffix}`)).toBe(true);

@@ -91,6 +91,26 @@ describe('fillwright compute', () => {
       outputs: { density_g_per_mL: 1.5 },
     });
   });
+  test('golden: groups are written as JSON, one a flag or all in one; 2^2 is orthogonal', () => {
+    const rest = ['{"levels_ratio":[1,-1]}', '{"levels_ratio":[-1,1]}', '{"levels_ratio":[1,1]}'];
+    const args = ['compute', 'statistics.design-efficiency', '--model', 'interactions', '--json'];
+    const each = ['{"levels_ratio":[-1,-1]}', ...rest].flatMap((run) => ['--runs', run]);
+    const whole = ['--runs', `[{"levels_ratio":[-1,-1]},${rest.join(',')}]`];
+    for (const runs of [each, whole])
+      expect(JSON.parse(fillwright(...args, ...runs).stdout)).toMatchObject({ outputs: { isEstimable: true } });
+  });
+  test('refuses: a group that is no JSON, or lacks a field -> 2', () => {
+    for (const runs of ['-1 1', '{"levels":[1]}', '{"levels_ratio":[null]}']) {
+      const { status, stderr } = fillwright(
+        'compute',
+        'statistics.design-efficiency',
+        '--model',
+        'quadratic',
+        `--runs=${runs}`,
+      );
+      expect([status, stderr.includes('--runs')]).toEqual([2, true]);
+    }
+  });
   test('refuses: all missing inputs at once, with their ranges', () => {
     const { status, stderr } = fillwright('compute', 'dosing.spring-force');
     expect(status).toBe(2);

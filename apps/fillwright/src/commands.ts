@@ -9,6 +9,7 @@ interface Command {
 /** Every command by name: one line each. `help` is not among them because it reads this list. */
 export const COMMANDS: Readonly<Record<string, Command>> = {
   design: { summary: 'design a set-up from a brief', load: () => import('./commands/design.ts') },
+  accept: { summary: 'judge a column of weights', load: () => import('./commands/accept.ts') },
   serve: { summary: 'serve the workbench for a browser', load: () => import('./commands/serve.ts') },
   methods: { summary: 'list the methods, or show one of them', load: () => import('./commands/methods.ts') },
   compute: { summary: 'compute one method from its inputs', load: () => import('./commands/compute.ts') },

@@ -17,7 +17,7 @@ export function readInputs(
   const given = entry.inputs.flatMap((field) => {
     const list = texts.get(flagOf(field.key));
     if (list === undefined) return [];
-    const values = list.map((text) => readText(field, text));
+    const values = list.flatMap((text) => spread(field, readText(field, text)));
     return [{ field, list, value: field.list ? values : values[0] }];
   });
   const inputs = Object.fromEntries(given.map(({ field, value }) => [field.key, value]));
@@ -35,9 +35,25 @@ function readText(field: Field, text: string): unknown {
       return NUMBER.test(text) ? Number(text) : text;
     case 'flag':
       return text === 'true' ? true : text === 'false' ? false : text;
+    case 'group':
+      return readGroup(text);
     default:
       return text;
   }
+}
+
+/** A group, or a whole list of groups, is written as JSON: `{"levels_ratio":[-1,1]}`. */
+function readGroup(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return text;
+  }
+}
+
+/** One flag may hold all groups of a list. */
+function spread(field: Field, value: unknown): readonly unknown[] {
+  return field.kind === 'group' && Array.isArray(value) ? value : [value];
 }
 
 /** Digits with a decimal comma or with marks for thousands: told by name, since they look right to whoever wrote them. */

@@ -6,10 +6,10 @@ import { fixed } from './shown.ts';
 /**
  * What the floor weighs against.
  *
- * @param candidate - the set-up with its card
+ * @param of - the card, of a set-up or of weights
  * @returns the lines; one sentence when no tare is known
  */
-export function limitCardText({ card }: RankedCandidate): string {
+export function limitCardText({ card }: Pick<RankedCandidate, 'card'>): string {
   if (!card) return `${DESIGN_WORDS.card}\n  ${DESIGN_WORDS.noTare}`;
   const { cardRows } = DESIGN_WORDS;
   const range = (low_mg: number, high_mg: number): string => `${fixed(low_mg)} to ${fixed(high_mg)}`;

@@ -1,4 +1,9 @@
-import { designChoiceSchema, type DocumentVersion, type NewVersion } from '@fillwright/contract/documents';
+import {
+  designChoiceSchema,
+  weightsSheetSchema,
+  type DocumentVersion,
+  type NewVersion,
+} from '@fillwright/contract/documents';
 import { readBrief, readFiller, readShell } from '@fillwright/contract/files';
 import { documentFaultSentence, STORE_WORDS } from '@fillwright/words/en';
 import { appendVersion } from '../store/append-version.ts';
@@ -51,7 +56,8 @@ async function faultsOf(
   { status, text }: NewVersion,
 ): Promise<readonly string[]> {
   if (status === 'draft') return [];
-  if (kind === 'design') return designFaults(text);
+  if (kind === 'design') return jsonFaults(text, { schema: designChoiceSchema, sentence: STORE_WORDS.noDesign });
+  if (kind === 'weights') return jsonFaults(text, { schema: weightsSheetSchema, sentence: STORE_WORDS.noWeights });
   const path = `${id}.${kind}.yaml`;
   const readText = (asked: string): Promise<string> =>
     asked === path ? Promise.resolve(text) : namedText(store, asked);
@@ -61,16 +67,19 @@ async function faultsOf(
 
 const READERS = { brief: readBrief, filler: readFiller, shell: readShell } as const;
 
-function designFaults(text: string): readonly string[] {
+interface JsonForm {
+  readonly schema: typeof designChoiceSchema | typeof weightsSheetSchema;
+  readonly sentence: (what: string) => string;
+}
+
+function jsonFaults(text: string, { schema, sentence }: JsonForm): readonly string[] {
   let content: unknown;
   try {
     content = JSON.parse(text);
   } catch {
-    return [STORE_WORDS.noDesign('it is no JSON')];
+    return [sentence('it is no JSON')];
   }
-  const parsed = designChoiceSchema.safeParse(content);
+  const parsed = schema.safeParse(content);
   if (parsed.success) return [];
-  return parsed.error.issues.map(({ path, message }) =>
-    STORE_WORDS.noDesign(`${path.map(String).join('.')} ${message}`),
-  );
+  return parsed.error.issues.map(({ path, message }) => sentence(`${path.map(String).join('.')} ${message}`));
 }

@@ -5,11 +5,21 @@ interface FileButtonProps {
   readonly onFiles: (files: readonly File[]) => void;
   /** One file is asked for. */
   readonly isSingle?: boolean;
+  /** Kinds of file; left out: those of briefs. */
+  readonly accept?: string;
   readonly children: ReactNode;
 }
 
+const YAML = '.yaml,.yml,text/yaml,text/plain';
+
 /** A button that asks for files. */
-export function FileButton({ className, onFiles, isSingle = false, children }: FileButtonProps): ReactElement {
+export function FileButton({
+  className,
+  onFiles,
+  isSingle = false,
+  accept = YAML,
+  children,
+}: FileButtonProps): ReactElement {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
@@ -27,7 +37,7 @@ export function FileButton({ className, onFiles, isSingle = false, children }: F
         type="file"
         hidden
         multiple={!isSingle}
-        accept=".yaml,.yml,text/yaml,text/plain"
+        accept={accept}
         onChange={(event) => {
           const files = [...(event.target.files ?? [])];
           event.target.value = '';

@@ -10,6 +10,10 @@ const BriefPage = lazy(async () => ({ default: (await import('../pages/brief/ind
 const FilePage = lazy(async () => ({ default: (await import('../pages/brief/index.ts')).FilePage }));
 const FillPage = lazy(async () => ({ default: (await import('../pages/fill/index.ts')).FillPage }));
 const SheetPage = lazy(async () => ({ default: (await import('../pages/sheet/index.ts')).SheetPage }));
+const ProductWeights = lazy(async () => ({
+  default: (await import('../pages/weights/index.ts')).ProductWeightsPage,
+}));
+const FreeWeights = lazy(async () => ({ default: (await import('../pages/weights/index.ts')).FreeWeightsPage }));
 
 function Root(): ReactNode {
   return (
@@ -84,9 +88,35 @@ const sheet = createRoute({
     );
   },
 });
+const weights = createRoute({
+  getParentRoute: () => root,
+  path: '/products/$id/weights',
+  component: function Weights() {
+    const { id } = useParams({ from: '/products/$id/weights' });
+    return (
+      <ProductFrame id={id} here="trial">
+        <ProductWeights key={id} id={id} />
+      </ProductFrame>
+    );
+  },
+});
+const freeWeights = createRoute({
+  getParentRoute: () => root,
+  path: '/weights',
+  component: function Weights() {
+    return (
+      <>
+        <FreeWeights />
+        <PersonField />
+      </>
+    );
+  },
+});
 
 /** Every address of the app. */
-export const router = createRouter({ routeTree: root.addChildren([start, brief, fill, sheet, file]) });
+export const router = createRouter({
+  routeTree: root.addChildren([start, brief, fill, sheet, weights, freeWeights, file]),
+});
 
 declare module '@tanstack/react-router' {
   interface Register {

@@ -12,7 +12,7 @@ export interface Blank {
   readonly label: string;
   /** `guessed`: it rests on guesses (a dashed rule); `handed`: a solid rule. */
   readonly kind: 'handed' | 'guessed' | 'empty';
-  readonly to?: '/products/$id/brief' | '/products/$id/fill';
+  readonly to?: '/products/$id/brief' | '/products/$id/fill' | '/products/$id/weights';
 }
 
 /** What the sentence is made of. */
@@ -62,6 +62,7 @@ function wordsOf({ brief, design, size, parts }: ThreadFacts): Partial<Record<Bl
 
 function linkOf(page: Blank['page']): Pick<Blank, 'to'> {
   if (page === 'brief' || page === 'materials' || page === 'shell') return { to: '/products/$id/brief' };
+  if (page === 'trial') return { to: '/products/$id/weights' };
   return page === 'fill' ? { to: '/products/$id/fill' } : {};
 }
 

@@ -1,9 +1,8 @@
-import type { FileDocument } from '@fillwright/contract/documents';
 import { emitter } from './emitter.ts';
 import { HeldDocument } from './held-document.ts';
 import type { KeeperNews } from './keeper.ts';
 import { keptInBrowser } from './kept-in-browser.ts';
-import type { KeptTexts } from './kept-texts.ts';
+import type { DocumentName, KeptTexts } from './kept-texts.ts';
 import { keptVersion } from './named-file.ts';
 import { THIS_BROWSER } from './this-browser.ts';
 import type { SaveOutcome, SaveState } from './workbench-state.ts';
@@ -35,17 +34,19 @@ function keptTexts(): KeptTexts {
   }));
 }
 
-/** The desk on which one filler or shell is changed: drafts follow by themselves, saved versions on request. */
+/** The desk on which a document that is no product is changed: drafts follow by themselves, saved versions on request. */
 export class FileDesk {
-  readonly #document: FileDocument;
+  readonly #document: DocumentName;
+  readonly #beginsEmpty: boolean;
   readonly #store = emitter<FileState>(ASKING);
   #held: HeldDocument | undefined;
 
   readonly state = this.#store.get;
   readonly subscribe = this.#store.subscribe;
 
-  constructor(document: FileDocument) {
+  constructor(document: DocumentName, { beginsEmpty = false }: { readonly beginsEmpty?: boolean } = {}) {
     this.#document = document;
+    this.#beginsEmpty = beginsEmpty;
   }
 
   /** Looks up what is kept, on the server and in this browser. @throws ServerProblem when neither can say */
@@ -59,7 +60,7 @@ export class FileDesk {
         throw error;
       },
     );
-    if (newest === 'none' && !mine) {
+    if (newest === 'none' && !mine && !this.#beginsEmpty) {
       this.#set({ kind: 'none' });
       return;
     }

@@ -1,5 +1,6 @@
 import type { DocumentVersion, FileDocument } from '@fillwright/contract/documents';
 import { exampleText, listDocuments, newestVersion, ServerProblem } from './documents-client.ts';
+import type { DocumentName } from './kept-texts.ts';
 
 /** A filler or shell that a brief names, as it was read. */
 export interface NamedFile extends FileDocument {
@@ -43,8 +44,8 @@ async function askedFile(file: string): Promise<NamedFile> {
   return { ...document, file, text: await exampleText(file) };
 }
 
-/** @returns the newest version that is kept of a file; undefined when there is none. @throws ServerProblem */
-export async function keptVersion({ kind, id }: FileDocument): Promise<DocumentVersion | undefined> {
+/** @returns the newest version that is kept of a document; undefined when there is none. @throws ServerProblem */
+export async function keptVersion({ kind, id }: DocumentName): Promise<DocumentVersion | undefined> {
   // Looked up in the list first: a file that only the examples have is usual, and no fault to be reported.
   return (await listDocuments(kind)).some((head) => head.id === id) ? newestVersion(kind, id) : undefined;
 }

@@ -4,9 +4,9 @@ import { noteSchema } from './note-schema.ts';
 
 /**
  * Kinds of document by now. The text of a brief, a filler or a shell is the file itself; that of a design is JSON of
- * `designChoiceSchema`.
+ * `designChoiceSchema`, that of weights JSON of `weightsSheetSchema`.
  */
-export const DOCUMENT_KINDS = ['brief', 'design', 'filler', 'shell'] as const;
+export const DOCUMENT_KINDS = ['brief', 'design', 'filler', 'shell', 'weights'] as const;
 
 /** Kinds of file that a brief can name. */
 export const NAMED_KINDS = ['filler', 'shell'] as const;

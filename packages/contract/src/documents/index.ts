@@ -14,4 +14,5 @@ export {
   type NamedKind,
   type NewVersion,
 } from './document-schemas.ts';
+export { weightsSheetSchema, type TypedFacts, type WeightsSheet } from './weights-sheet-schema.ts';
 export { fileDocument, type FileDocument } from './file-document.ts';

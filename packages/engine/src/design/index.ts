@@ -13,6 +13,7 @@ export { DOCUMENT_RULES, type DocumentNotice, type DocumentRule } from './docume
 export type { Correction, ExpectedWeights } from './expected-weights.ts';
 export { narrowedWidth_mg } from './narrowed-width.ts';
 export type { LimitCard, LimitPair } from './limit-card.ts';
+export { limitCard } from './limit-card.ts';
 export type { ContentOutlook, RouteOutlook, TestOutlook } from './route-outlook.ts';
 export { entries } from './entries.ts';
 export { candidateAt } from './candidate-at.ts';

@@ -1,173 +1,25 @@
-import {
-  acceptanceValue,
-  acceptanceValueQuantiles,
-  probabilityAcceptanceValueWithin,
-  probabilityOfPassingDosageUnits,
-  probabilityOfPassingUniformityOfMass,
-  uniformityOfMass,
-} from '@fillwright/stats/decisions';
-import { defineEntry, type Entry } from '#catalogue';
-import { DOSAGE_UNITS_SOURCE, MEAN, PASS, SD, TARGET, UNITS } from './fields.ts';
-import { fromStats } from './from-stats.ts';
+import type { Entry } from '#catalogue';
+import { assuranceEntries } from './assurance/entries.ts';
+import { capabilityEntries } from './capability/entries.ts';
+import { chartEntries } from './charts/entries.ts';
+import { conformityEntries } from './conformity/entries.ts';
+import { decisionEntries } from './decisions/entries.ts';
+import { designEntries } from './designs/entries.ts';
+import { distributionEntries } from './distributions/entries.ts';
+import { inferenceEntries } from './inference/entries.ts';
+import { samplingEntries } from './sampling/entries.ts';
+import { varianceEntries } from './variance/entries.ts';
 
-const MASS_SOURCE = { text: 'Ph. Eur. 2.9.5, 01/2008:20905, table 2.9.5.-1', read: 'secondary' } as const;
-const NORMAL_UNITS =
-  'Units independent and normal, mean and sd of the lot known. A failed test opens an investigation: no probability is a reason to repeat one.';
-
-const dosageUnits: readonly Entry[] = [
-  defineEntry({
-    id: 'statistics.acceptance-value',
-    title: 'Acceptance value of the uniformity of dosage units',
-    equation: 'AV = |M-\\bar X| + k\\,s',
-    inputs: [MEAN, SD, UNITS, TARGET],
-    outputs: [
-      { key: 'reference_pct', title: 'reference value M', kind: 'number', unit: '%' },
-      { key: 'acceptanceValue_pct', title: 'acceptance value, not rounded', kind: 'number', unit: '%' },
-    ],
-    sources: [DOSAGE_UNITS_SOURCE],
-    validity:
-      'T above 101.5 moves the upper edge of the reference zone to T, nothing else. Limits multiply M, not 100.',
-    restsOn: 'mean and sd (n - 1 form) of the units in % of claim',
-    compute: ({ mean_pct, sd_pct, unitCount, target_pct = 100 }) =>
-      fromStats(() => {
-        const found = acceptanceValue({ mean: mean_pct, sd: sd_pct, n: unitCount, target: target_pct });
-        return { reference_pct: found.reference, acceptanceValue_pct: found.acceptanceValue };
-      }),
-  }),
-  defineEntry({
-    id: 'statistics.acceptance-value-within',
-    title: 'Probability that an acceptance value stays within a limit',
-    equation: 'P(AV_n \\le L)',
-    inputs: [
-      MEAN,
-      SD,
-      UNITS,
-      TARGET,
-      { key: 'limit_pct', title: 'limit', kind: 'number', unit: '%', min: 0, max: 100, optional: true },
-    ],
-    outputs: [{ ...PASS, key: 'within_frac', title: 'probability' }],
-    sources: [DOSAGE_UNITS_SOURCE],
-    validity: `${NORMAL_UNITS} The individual limits of stage 2 are not in it. Limit: 15 unless given.`,
-    restsOn: 'exact integral over the mean of the chi-square distribution of the variance',
-    compute: ({ mean_pct, sd_pct, unitCount, target_pct = 100, limit_pct = 15 }) => ({
-      within_frac: fromStats(() =>
-        probabilityAcceptanceValueWithin({
-          mean: mean_pct,
-          sd: sd_pct,
-          n: unitCount,
-          target: target_pct,
-          limit: limit_pct,
-        }),
-      ),
-    }),
-  }),
-  defineEntry({
-    id: 'statistics.dosage-units-pass',
-    title: 'Probability of passing uniformity of dosage units, both stages',
-    equation: 'P = P(S_1)+P(S_2)-P(S_1 S_2)-30\\,P(\\text{unit outside},S_2)+20\\,P(\\text{unit outside},S_1 S_2)',
-    inputs: [MEAN, SD, TARGET],
-    outputs: [PASS],
-    sources: [DOSAGE_UNITS_SOURCE],
-    validity: `${NORMAL_UNITS} Error below 1e-6.`,
-    restsOn: 'mean and sd of the lot: what is not known of them has to be averaged over',
-    compute: ({ mean_pct, sd_pct, target_pct = 100 }) => ({
-      pass_frac: fromStats(() => probabilityOfPassingDosageUnits({ mean: mean_pct, sd: sd_pct, target: target_pct })),
-    }),
-  }),
-  defineEntry({
-    id: 'statistics.acceptance-value-quantiles',
-    title: 'Acceptance values to expect from 10 units of one lot after another',
-    equation: 'P(AV_{10} \\le q_p) = p,\\quad \\mu \\sim N(\\bar\\mu,\\sigma_b^2)',
-    inputs: [
-      MEAN,
-      SD,
-      { ...SD, key: 'biasSd_pct', title: 'standard deviation of the lot mean' },
-      TARGET,
-      {
-        key: 'probabilities_frac',
-        title: 'probabilities',
-        kind: 'number',
-        unit: '1',
-        above: 0,
-        below: 1,
-        list: { min: 1, max: 99 },
-      },
-    ],
-    outputs: [
-      { key: 'acceptanceValues_pct', title: 'quantiles', kind: 'number', unit: '%', list: { min: 1, max: 99 } },
-    ],
-    sources: [DOSAGE_UNITS_SOURCE],
-    validity: NORMAL_UNITS,
-    restsOn: 'spread between units and what moves the whole lot: assay, set-up, differences between times',
-    compute: ({ mean_pct, sd_pct, biasSd_pct, target_pct = 100, probabilities_frac }) => ({
-      acceptanceValues_pct: fromStats(() =>
-        acceptanceValueQuantiles({
-          ...{ mean: mean_pct, sd: sd_pct, biasSd: biasSd_pct, target: target_pct },
-          probabilities: probabilities_frac,
-        }),
-      ),
-    }),
-  }),
+/** Catalogue entries of the functions of stats, area by area. */
+export const entries: readonly Entry[] = [
+  ...distributionEntries,
+  ...inferenceEntries,
+  ...decisionEntries,
+  ...assuranceEntries,
+  ...chartEntries,
+  ...varianceEntries,
+  ...capabilityEntries,
+  ...samplingEntries,
+  ...conformityEntries,
+  ...designEntries,
 ];
-
-const mass: readonly Entry[] = [
-  defineEntry({
-    id: 'statistics.uniformity-of-mass',
-    title: 'Uniformity of mass of capsules',
-    equation: '\\#\\{|w_i-\\bar w|>p\\,\\bar w\\}\\le 2,\\quad \\#\\{|w_i-\\bar w|>2p\\,\\bar w\\}=0',
-    inputs: [
-      {
-        key: 'contents_mg',
-        title: 'masses of the contents of 20 capsules',
-        kind: 'number',
-        unit: 'mg',
-        min: 0,
-        list: { min: 1, max: 60 },
-      },
-    ],
-    outputs: [
-      { key: 'verdict', title: 'verdict', kind: 'choice', choices: ['pass', 'fail', 'cannot-tell'] },
-      { key: 'mean_mg', title: 'mean', kind: 'number', unit: 'mg', optional: true },
-      { key: 'limit_pct', title: 'limit by the mean found', kind: 'number', unit: '%', optional: true },
-      { key: 'beyondLimitCount', title: 'beyond the limit', kind: 'integer', unit: '1', optional: true },
-      { key: 'beyondTwiceCount', title: 'beyond twice the limit', kind: 'integer', unit: '1', optional: true },
-      { key: 'largestDeviation_pct', title: 'largest deviation', kind: 'number', unit: '%', optional: true },
-    ],
-    sources: [MASS_SOURCE],
-    validity:
-      'Exactly 20 contents, net of the emptied shell. 10 % below 300 mg, 7.5 % from 300 mg, "more than" strict.',
-    restsOn: 'the weighings; a lot with several doses per capsule cannot be judged by its total mass',
-    compute: ({ contents_mg }) => {
-      const { verdict, numbers } = uniformityOfMass({ contents: contents_mg });
-      if (!numbers) return { verdict };
-      const { mean, ...counted } = numbers;
-      return { verdict, mean_mg: mean, ...counted };
-    },
-  }),
-  defineEntry({
-    id: 'statistics.uniformity-of-mass-pass',
-    title: 'Probability of passing uniformity of mass',
-    equation: 'P(\\text{at most 2 of 20 beyond } p,\\ \\text{none beyond } 2p \\mid \\text{own mean})',
-    inputs: [
-      { key: 'mean_mg', title: 'mean mass of the contents', kind: 'number', unit: 'mg', above: 0 },
-      {
-        key: 'relativeSd_pct',
-        title: 'standard deviation between capsules',
-        kind: 'number',
-        unit: '%',
-        min: 0,
-        max: 100,
-      },
-    ],
-    outputs: [PASS],
-    sources: [MASS_SOURCE],
-    validity: `${NORMAL_UNITS} Judged against the mean of the sample itself, which also decides the class at 300 mg.`,
-    restsOn: 'spread between capsules within a sample',
-    compute: ({ mean_mg, relativeSd_pct }) => ({
-      pass_frac: fromStats(() => probabilityOfPassingUniformityOfMass({ mean: mean_mg, relativeSd_pct })),
-    }),
-  }),
-];
-
-/** Catalogue entries of the functions of stats that the product uses by now. */
-export const entries: readonly Entry[] = [...dosageUnits, ...mass];

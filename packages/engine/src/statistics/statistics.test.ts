@@ -25,9 +25,20 @@ describe('entries', () => {
     const found = computed('uniformity-of-mass-pass', { mean_mg: 430, relativeSd_pct });
     expect(found.ok && found.outputs['pass_frac']).toBeCloseTo(pass, 2.6);
   });
+  const conduct = { route: ['uniformity-of-mass'], purpose: 'release' };
   test('refuses: 19 contents cannot tell, never pass', () => {
     const contents_mg = Array.from({ length: 19 }, () => 400);
-    expect(computed('uniformity-of-mass', { contents_mg })).toEqual({ ok: true, outputs: { verdict: 'cannot-tell' } });
+    expect(computed('uniformity-of-mass', { contents_mg, ...conduct })).toEqual({
+      ok: true,
+      outputs: { verdict: 'cannot-tell', reasons: ['not-twenty-contents'], next: 'none' },
+    });
+  });
+  test('refuses: a judgement without purpose, and data of a trial', () => {
+    const contents_mg = Array.from({ length: 20 }, () => 400);
+    expect(computed('uniformity-of-mass', { contents_mg, route: conduct.route })).toMatchObject({ ok: false });
+    expect(computed('uniformity-of-mass', { contents_mg, ...conduct, purpose: 'trial' })).toMatchObject({
+      outputs: { verdict: 'cannot-tell', reasons: ['trial-data'] },
+    });
   });
   test('refuses: NaN never reaches a verdict', () => {
     expect(computed('dosage-units-pass', { mean_pct: NaN, sd_pct: 3 })).toMatchObject({ ok: false });

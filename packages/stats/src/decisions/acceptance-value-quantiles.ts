@@ -1,5 +1,5 @@
 import { requireWithin } from '#elementary';
-import { bracketedRoot } from './bracketed-root.ts';
+import { bracketedRoot } from '#numerics';
 import { FACTOR_OF_10, referenceZone } from './dosage-unit-rules.ts';
 import type { StageLaw } from './stage-probability.kernel.ts';
 import { stageProbability } from './stage-probability.kernel.ts';

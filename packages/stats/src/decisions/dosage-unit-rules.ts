@@ -6,6 +6,20 @@ export const LARGEST_ACCEPTANCE_VALUE = 15;
 /** Largest deviation of a unit from the reference value at stage 2, as a share of the reference value (0.01 L2). */
 export const LARGEST_UNIT_DEVIATION = 0.25;
 
+/** Limits of the test; a monograph may set its own. */
+export interface DosageUnitLimits {
+  /** L1: largest acceptance value that passes. */
+  readonly acceptanceValue: number;
+  /** L2: largest deviation of a unit from the reference value at stage 2, % of the reference value. */
+  readonly unitDeviation_pct: number;
+}
+
+/** L1 and L2 of the harmonised text. */
+export const DOSAGE_UNIT_LIMITS: DosageUnitLimits = { acceptanceValue: 15, unitDeviation_pct: 25 };
+
+/** Contents come from divisions and differences; what is this close to an edge lies on it. */
+export const ROUNDING = 1e-12;
+
 /** Acceptability constant k by number of units tested. */
 export const FACTORS: Readonly<Record<number, number | undefined>> = { 10: 2.4, 30: 2 };
 export const FACTOR_OF_10 = 2.4;

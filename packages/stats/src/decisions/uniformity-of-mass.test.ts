@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { MassJudgement } from '#decisions';
 import { MASS_LIMITS, probabilityOfPassingUniformityOfMass, uniformityOfMass } from '#decisions';
 import { fillNormals, seedStream } from '#random';
 
@@ -20,6 +21,10 @@ interface Case {
 const path = new URL('../../golden/uniformity_of_mass.json', import.meta.url);
 const { cases } = JSON.parse(readFileSync(path, 'utf8')) as { cases: Case[] };
 
+const conduct = { route: ['uniformity-of-mass'], purpose: 'release' } as const;
+const judged = (contents: readonly number[], limits = MASS_LIMITS): MassJudgement =>
+  uniformityOfMass({ contents, limits, conduct });
+
 /** 20 contents about a mean, with the given deviations in pairs that cancel. */
 const about = (mean: number, ...deviations: number[]): number[] => [
   ...deviations.flatMap((d) => [mean + d, mean - d]),
@@ -29,7 +34,7 @@ const about = (mean: number, ...deviations: number[]): number[] => [
 describe('uniformityOfMass', () => {
   test.each(cases)('golden: $id', ({ inputs, expected, tolerance }) => {
     const contents = inputs.gross_mg.map((gross, i) => gross - inputs.shell_mg[i]!);
-    const { verdict, numbers } = uniformityOfMass({ contents });
+    const { verdict, numbers } = judged(contents);
     expect(verdict).toBe(expected.passes ? 'pass' : 'fail');
     expect(numbers!.limit_pct).toBe(expected.limit_pct);
     expect(numbers!.beyondLimitCount).toBe(expected.n_outside_single);
@@ -50,7 +55,7 @@ describe('uniformityOfMass', () => {
     ['the class edge itself has the narrow limit', about(300, 24, 25), 'fail', 4, 0],
     ['just below the class edge', about(299.9, 24, 25), 'pass', 0, 0],
   ] as const)('golden: %s', (...[, contents, verdict, ...counts]) => {
-    const judgement = uniformityOfMass({ contents });
+    const judgement = judged(contents);
     expect(judgement.verdict).toBe(verdict);
     expect([judgement.numbers?.beyondLimitCount, judgement.numbers?.beyondTwiceCount]).toEqual(counts);
   });
@@ -59,8 +64,8 @@ describe('uniformityOfMass', () => {
     const mass = fc.double({ min: 80, max: 120, noNaN: true });
     fc.assert(
       fc.property(fc.array(mass, { minLength: 20, maxLength: 20 }), (contents) => {
-        const { verdict, numbers } = uniformityOfMass({ contents: Object.freeze(contents) });
-        const turned = uniformityOfMass({ contents: contents.toReversed() });
+        const { verdict, numbers } = judged(Object.freeze(contents));
+        const turned = judged(contents.toReversed());
         expect([turned.verdict, turned.numbers?.beyondLimitCount]).toEqual([verdict, numbers?.beyondLimitCount]);
       }),
       { seed: 47 },
@@ -68,13 +73,13 @@ describe('uniformityOfMass', () => {
   });
 
   test('limit: an empty unit fails, other limits are data', () => {
-    expect(uniformityOfMass({ contents: about(200, 200) })).toMatchObject({
+    expect(judged(about(200, 200))).toMatchObject({
       verdict: 'fail',
       reasons: ['beyond-twice-limit'],
     });
     const limits = { classEdge: 250, limitBelow_pct: 7.5, limitFrom_pct: 5 };
-    expect(uniformityOfMass({ contents: about(260, 14, 15), limits }).verdict).toBe('fail');
-    expect(uniformityOfMass({ contents: about(240, 14, 15), limits }).verdict).toBe('pass');
+    expect(judged(about(260, 14, 15), limits).verdict).toBe('fail');
+    expect(judged(about(240, 14, 15), limits).verdict).toBe('pass');
   });
 
   test.each([
@@ -85,16 +90,33 @@ describe('uniformityOfMass', () => {
     ['an infinity among them', [Infinity, ...about(250).slice(1)], 'content-not-a-number'],
     ['a mean of 0', about(0), 'mean-not-positive'],
   ] as const)('refuses: %s -> cannot-tell', (_name, contents, reason) => {
-    expect(uniformityOfMass({ contents })).toEqual({
+    expect(judged(contents)).toEqual({
       verdict: 'cannot-tell',
       reasons: [reason],
+      next: 'none',
       source: 'Ph. Eur. 2.9.5',
     });
   });
 
+  test('refuses: several loads and trial data -> cannot-tell with the numbers', () => {
+    const several = { ...conduct, loadCount: 2, purpose: 'trial' } as const;
+    const found = uniformityOfMass({ contents: about(200), conduct: several });
+    expect(found).toMatchObject({ verdict: 'cannot-tell', reasons: ['trial-data', 'several-loads'], next: 'none' });
+    expect(found.numbers!.mean).toBe(200);
+  });
+
+  test('golden: a failure says who, and that it is investigated', () => {
+    const { next, numbers } = judged(about(200, 20.1, 41));
+    expect(next).toBe('investigate');
+    expect([numbers!.beyondLimit, numbers!.beyondTwice]).toEqual([
+      [1, 2, 3, 4],
+      [3, 4],
+    ]);
+  });
+
   test.each([NaN, Infinity, 0, -5])('refuses: a limit of %s -> out of range, never a pass', (limitBelow_pct) => {
     const limits = { ...MASS_LIMITS, limitBelow_pct };
-    expect(() => uniformityOfMass({ contents: about(200, 20), limits })).toThrow(/limitBelow_pct/);
+    expect(() => judged(about(200, 20), limits)).toThrow(/limitBelow_pct/);
   });
 });
 
@@ -126,7 +148,7 @@ describe('probabilityOfPassingUniformityOfMass', () => {
       for (let i = 0; i < samples; i++) {
         fillNormals(stream, block);
         const contents = Array.from(block, (z) => mean * (1 + (sd / 100) * z));
-        if (uniformityOfMass({ contents }).verdict === 'pass') passed++;
+        if (judged(contents).verdict === 'pass') passed++;
       }
       const got = probabilityOfPassingUniformityOfMass({ mean, relativeSd_pct: sd });
       expect(Math.abs(got - passed / samples)).toBeLessThan(4 * Math.sqrt((got * (1 - got)) / samples));

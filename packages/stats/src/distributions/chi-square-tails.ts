@@ -1,9 +1,11 @@
-import { exp } from '#elementary';
+import { exp, requireWithin } from '#elementary';
+import { gammaTails } from './gamma-tails.ts';
 import { scaledNormalTail } from './scaled-normal-tail.ts';
 
 const TWO_BY_PI = 0.6366197723675814;
-/** Beyond this the upper tail is below 1e-165 for every number of degrees of freedom allowed (1000); it counts as 0. */
+/** Up to these the sums below are used: neither under- nor overflow, and few terms. */
 const FARTHEST = 2800;
+const MOST_SUMMED = 1000;
 
 /** A chi-square law and a point on it. */
 export interface ChiSquareInput {
@@ -12,21 +14,25 @@ export interface ChiSquareInput {
 }
 
 /**
- * Lower and upper tail of the chi-square law with a whole number of degrees of freedom. The smaller one is summed from
- * positive terms and keeps its relative accuracy, the other is its complement.
+ * Lower and upper tail of the chi-square law. The smaller one keeps its relative accuracy, the other is its complement.
  *
- * Lower: (x/2)^(k/2) exp(-x/2) / Gamma(k/2 + 1) times the series 1 + x/(k+2) + x^2/((k+2)(k+4)) + ...
- * Upper: exp(-x/2) or the normal tail of sqrt(x), plus the same first factor for k-2, k-4, ...
+ * A whole number of degrees of freedom up to 1000 is summed from positive terms:
+ * lower: (x/2)^(k/2) exp(-x/2) / Gamma(k/2 + 1) times the series 1 + x/(k+2) + x^2/((k+2)(k+4)) + ...
+ * upper: exp(-x/2) or the normal tail of sqrt(x), plus the same first factor for k-2, k-4, ...
+ * Everything else is a gamma law of shape k/2 at x/2.
  *
- * @param input - x: finite; degreesOfFreedom: whole, 1 to 1000; the caller checks both
+ * @param input - x: finite; degreesOfFreedom: 0.01 to 1e9, whole or not
  * @returns probabilities of a value up to x and above x
- * @throws nothing
- * @source Abramowitz, Stegun (1964) 26.4.4 to 26.4.6
- * @validity relative error of the smaller one below 2e-14
+ * @throws StatsError "not-finite", "out-of-range"
+ * @source Abramowitz, Stegun (1964) 26.4.4 to 26.4.6; 26.4.19
+ * @validity relative error of the smaller one below 2e-14 for whole degrees of freedom up to 1000, else below 1e-12
  */
 export function chiSquareTails({ x, degreesOfFreedom }: ChiSquareInput): { lower: number; upper: number } {
+  requireWithin({ x });
+  requireWithin({ degreesOfFreedom }, { min: 0.01, max: 1e9 });
   if (x <= 0) return { lower: 0, upper: 1 };
-  if (x > FARTHEST) return { lower: 1, upper: 0 };
+  if (x > FARTHEST || degreesOfFreedom > MOST_SUMMED || !Number.isInteger(degreesOfFreedom))
+    return gammaTails({ x: 0.5 * x, shape: 0.5 * degreesOfFreedom });
   if (x < degreesOfFreedom) {
     const lower = lowerSeries(x, degreesOfFreedom);
     return { lower, upper: 1 - lower };

@@ -139,7 +139,7 @@ describe('chiSquareCdf and chiSquareSurvival', () => {
     expect(chiSquareSurvival({ x: 1e9, degreesOfFreedom: 1000 })).toBe(0);
   });
 
-  test.each([NaN, 0, -1, 2.5, 1001, Infinity])('refuses: degreesOfFreedom = %s', (degreesOfFreedom) => {
+  test.each([NaN, 0, -1, 0.009, 2e9, Infinity])('refuses: degreesOfFreedom = %s', (degreesOfFreedom) => {
     expect(() => chiSquareCdf({ x: 1, degreesOfFreedom })).toThrow(/degreesOfFreedom/);
     expect(() => chiSquareSurvival({ x: 1, degreesOfFreedom })).toThrow(/degreesOfFreedom/);
   });

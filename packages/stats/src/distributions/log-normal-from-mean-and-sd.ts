@@ -1,4 +1,5 @@
 import { log, requireWithin } from '#elementary';
+import { logOfOnePlus } from './log-of-one-plus.ts';
 
 /**
  * Parameters of the lognormal law with a given mean and standard deviation.
@@ -21,10 +22,4 @@ export function logNormalFromMeanAndSd(moments: { readonly mean: number; readonl
   const relative = sd / mean;
   const variance = logOfOnePlus(relative * relative);
   return { mu: log(mean) - 0.5 * variance, sigma: Math.sqrt(variance) };
-}
-
-/** ln(1 + x); the quotient takes back the rounding of 1 + x (W. Kahan, as told in the HP-15C handbook). */
-function logOfOnePlus(x: number): number {
-  const sum = 1 + x;
-  return sum === 1 ? x : (log(sum) * x) / (sum - 1);
 }

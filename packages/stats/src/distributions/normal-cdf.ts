@@ -26,8 +26,12 @@ export function normalCdf(z: number): number {
 }
 
 function centreRatio(square: number): number {
-  const value = (sum: number, coefficient: number): number => sum * square + coefficient;
-  return NUMERATOR.reduce(value, 0) / DENOMINATOR.reduce(value, 0);
+  let [numerator, denominator] = [0, 0];
+  for (let i = 0; i < NUMERATOR.length; i++) {
+    numerator = numerator * square + NUMERATOR[i]!;
+    denominator = denominator * square + DENOMINATOR[i]!;
+  }
+  return numerator / denominator;
 }
 
 /** exp(-z^2/2) without the rounding of z^2: the square of z rounded to sixteenths is exact, the rest is small. */

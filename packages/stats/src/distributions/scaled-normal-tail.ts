@@ -28,6 +28,10 @@ export function scaledNormalTail(z: number): number {
     for (let j = FRACTION_TERMS; j > 0; j--) fraction = z + j / fraction;
     return ONE_BY_ROOT_TWO_PI / fraction;
   }
-  const value = (sum: number, coefficient: number): number => sum * z + coefficient;
-  return NUMERATOR.reduce(value, 0) / DENOMINATOR.reduce(value, 0);
+  let [numerator, denominator] = [0, 0];
+  for (let i = 0; i < NUMERATOR.length; i++) {
+    numerator = numerator * z + NUMERATOR[i]!;
+    denominator = denominator * z + DENOMINATOR[i]!;
+  }
+  return numerator / denominator;
 }

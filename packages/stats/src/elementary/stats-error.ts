@@ -1,6 +1,14 @@
 /** Why a call was refused. */
 export type StatsErrorCode =
-  'not-a-number' | 'not-finite' | 'not-whole' | 'out-of-range' | 'sample-size' | 'wrong-length';
+  | 'not-a-number'
+  | 'not-finite'
+  | 'not-positive-definite'
+  | 'not-readable'
+  | 'not-symmetric'
+  | 'not-whole'
+  | 'out-of-range'
+  | 'sample-size'
+  | 'wrong-length';
 
 /**
  * A wrong input. `numbers` holds the offending field under its own name and, where there is one, the allowed range

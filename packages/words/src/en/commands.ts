@@ -27,6 +27,33 @@ them, and prints one set-up in full: setting sheet, first weights, limit card, t
 Exit code: 1 when nothing in stock fills a sound brief, 2 when the brief is wrong, 3 when a file cannot be read.
 
 Example: fillwright design examples/alder-200.brief.yaml`,
+  accept: `Usage: fillwright accept <weights.csv|-> [--brief <file.brief.yaml>] [--purpose <purpose>] [--test <test> ...] [--json]
+
+Reads a column of weights as a balance or a sheet gives it (one weight a line, or columns with headings: gross, net, shell,
+group, column, carrier, bore, stroke, time; decimal point or comma) and says what it means: one conclusion first, then
+summary, each limit and test with its arithmetic, what a further sample would do, and a histogram against the limits.
+Lines that are no weight are struck and named; units are never guessed.
+
+  --purpose   trial (default; decides nothing about a lot), in-process or release
+  --brief     takes target, limits, tests of the route for the purpose, tare and wheel from a brief
+  --test      a test that the dossier names, can be repeated: uniformity-of-mass, dosage-units-by-mass, supplement-mass,
+              uniformity-of-content, dosage-units-by-content (the last two need more than weights, and say so)
+  --shells    a file of empty shells of the same lot; --own-shells: the column of shells holds each capsule's own
+  --basis     what a column without heading holds: gross (default) or net
+  --unit      mg or g, for weights that bear none
+  --target_mg, --mean-action_pct, --individual-action_pct, --individual-alert_pct, --sample-count
+              target and in-process limits, net; they come before those of the brief
+  --assay_pct, --target-content_pct, --rounding unrounded|half-up
+              for dosage units by mass: assay of the lot and target content T in % of the claim, rounding of the dossier
+  --load-count   loads that enter one capsule
+  --revolution   the weights are one full revolution, group after group (--group-count, --column-count, or the filler of
+                 the brief); --set-up <rank> names the set-up of "fillwright design" that is mounted: which pin to turn or free
+  --json      print lines and judgement as JSON
+
+Exit code: 0 pass, or nothing was asked; 1 fail or cannot tell; 2 wrong input; 3 when a file cannot be read.
+
+Example: fillwright accept examples/alder-200-gross.csv --shells examples/alder-200-shells.csv
+           --brief examples/alder-200.brief.yaml --purpose in-process`,
   methods: `Usage: fillwright methods [words] [--json]
        fillwright methods <id> [--json]
 

@@ -26,3 +26,17 @@ export { BRIEF_TEMPLATE } from './brief-template.ts';
 export { START_WORDS } from './start.ts';
 export { CAUSE_WORDS, OPEN_NUMBER_WORDS } from './open-number.ts';
 export { SHEET_WORDS } from './sheet.ts';
+export { ACCEPT_WORDS } from './accept.ts';
+export {
+  conclusionSentence,
+  LIMIT_REASON_WORDS,
+  PURPOSE_WORDS,
+  STRUCK_WORDS,
+  TEST_NUMBER_WORDS,
+  TEST_REASON_WORDS,
+  testArithmetic,
+  WEIGHT_TEST_NAMES,
+  weightsFaultSentence,
+  weightsNoteSentence,
+} from './weights.ts';
+export { exampleWeights, WEIGHTS_PAGE_WORDS } from './weights-page.ts';

@@ -1,10 +1,10 @@
 /** One of the two documents of a product, as a person names it. */
 export type ProductThing = 'brief' | 'design';
-/** What can be kept: those, and a filler or shell file. */
-export type KeptThing = ProductThing | 'file';
+/** What can be kept: those, a filler or shell file, and a sheet of weights. */
+export type KeptThing = ProductThing | 'file' | 'weights';
 
-const THING = { brief: 'the brief', design: 'the set-up', file: 'the file' } as const;
-const OTHER = { brief: 'Brief', design: 'Set-up', file: 'File' } as const;
+const THING = { brief: 'the brief', design: 'the set-up', file: 'the file', weights: 'the weights' } as const;
+const OTHER = { brief: 'Brief', design: 'Set-up', file: 'File', weights: 'Weights' } as const;
 
 /** What becomes of what is typed and set: on the server, in this browser, in two versions. */
 export const KEEPING_WORDS = {
@@ -39,10 +39,13 @@ export const KEEPING_WORDS = {
         `Version ${version} of the set-up was kept by ${by} while you were moving the levers`,
       file: (version: number, by: string): string =>
         `Version ${version} was kept by ${by} while you were changing the file`,
+      weights: (version: number, by: string): string =>
+        `Version ${version} was kept by ${by} while you were changing the weights`,
     },
     body: {
       brief: 'Nothing is lost: both texts are here. What you do not choose stays in the history or in undo.',
       file: 'Nothing is lost: both texts are here. What you do not choose stays in the history.',
+      weights: 'Nothing is lost: both sheets are here. What you do not choose stays in the history.',
       design: 'Nothing is lost: both set-ups are here. What you do not choose stays in the store or in undo.',
     },
     theirs: (version: number): string => `Version ${version}`,

@@ -104,6 +104,7 @@ export const STORE_WORDS = {
   noBase: (version: number): string =>
     `It is based on version ${version}, but no version is kept here; nothing was kept. Keep it as the first one.`,
   noDesign: (why: string): string => `The design is not in order: ${why}.`,
+  noWeights: (why: string): string => `The sheet of weights is not in order: ${why}.`,
   backedUpUnsound: (file: string): string =>
     `${file} was written, but what is kept is not in order. Keep older backups, and look with fillwright audit verify.`,
   backedUp: (counts: { versionCount: number; chainCount: number }, file: string): string =>

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useDeferredValue, type ReactNode } from 'react';
 import type { CandidateDetails } from '@fillwright/engine/design';
-import { FILL_WORDS } from '@fillwright/words/en';
+import { FILL_WORDS, WEIGHTS_PAGE_WORDS } from '@fillwright/words/en';
 import { drawingOf, MachineDrawing, useAtRest, type DrawnSetUp } from '../../drawing/index.ts';
 import type { Workbench, WorkbenchState } from '../../state/index.ts';
 import { AsTable } from './as-table.tsx';
@@ -82,6 +82,9 @@ function Actions({ state, workbench }: Pick<BandProps, 'state' | 'workbench'>): 
           {FILL_WORDS.print}{' '}
           <Link to="/products/$id/sheet" params={{ id }}>
             {FILL_WORDS.settingSheet}
+          </Link>{' '}
+          <Link to="/products/$id/weights" params={{ id }}>
+            {WEIGHTS_PAGE_WORDS.toWeights}
           </Link>
         </span>
       )}

@@ -1,4 +1,5 @@
-import { BRIEF_TEMPLATE, START_WORDS } from '@fillwright/words/en';
+import { BRIEF_TEMPLATE, START_WORDS, WEIGHTS_PAGE_WORDS } from '@fillwright/words/en';
+import { Link } from '@tanstack/react-router';
 import { useEffect, useState, type ReactElement } from 'react';
 import { FileButton } from '../../briefs/index.ts';
 import { exampleText, listExamples, type Example } from '../../state/documents-client.ts';
@@ -32,6 +33,10 @@ export function WaysToBegin({ begin, title }: { begin: Begin; title: string }): 
           }}
         />
       </ol>
+      <p className="start-weights">
+        <Link to="/weights">{WEIGHTS_PAGE_WORDS.start}</Link>{' '}
+        <span className="quiet">{WEIGHTS_PAGE_WORDS.startNote}</span>
+      </p>
       <MoreExamples begin={begin} />
     </section>
   );

@@ -1,0 +1,1 @@
+export { FreeWeightsPage, ProductWeightsPage } from './weights-page.tsx';

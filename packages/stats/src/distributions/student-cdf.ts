@@ -1,0 +1,15 @@
+import type { StudentPoint } from './student-tails.ts';
+import { studentTails } from './student-tails.ts';
+
+/**
+ * Probability of a value up to x: Student t law.
+ *
+ * @param point - x: any finite number; degreesOfFreedom: 0.01 to 1e9, whole or not
+ * @returns probability of a value up to x, 0 to 1
+ * @throws StatsError "not-finite", "out-of-range"
+ * @source Abramowitz, Stegun (1964) 26.5.27; beyond 1e8 scale lengths the power law of the tail
+ * @validity relative error below 1e-12 where the probability is the smaller one; for the other side use `studentSurvival`
+ */
+export function studentCdf(point: StudentPoint): number {
+  return studentTails(point).lower;
+}

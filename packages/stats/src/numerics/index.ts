@@ -1,0 +1,15 @@
+export type { DotTerms } from './accurate-dot.ts';
+export { accurateDot } from './accurate-dot.ts';
+export { bracketedRoot } from './bracketed-root.ts';
+export type { CholeskyDecomposition } from './cholesky-decomposition.ts';
+export { choleskyDecomposition } from './cholesky-decomposition.ts';
+export type { CholeskySystem } from './cholesky-solve.ts';
+export { choleskySolve } from './cholesky-solve.ts';
+export type { LeastSquaresSolution, LeastSquaresTask } from './least-squares.ts';
+export { leastSquares } from './least-squares.ts';
+export type { Matrix } from './matrix.ts';
+export type { PivotedQr, QrTask } from './pivoted-qr.ts';
+export { pivotedQr } from './pivoted-qr.ts';
+export { requireMatrix } from './require-matrix.ts';
+export type { SymmetricEigen } from './symmetric-eigen.ts';
+export { symmetricEigen } from './symmetric-eigen.ts';
