@@ -2,7 +2,7 @@
  * One check case from a case of a set: `names` says under which name of the set each output of the method is expected. Outputs of which the
  * case says nothing are left away; a tolerance of its own goes with its number.
  */
-function checkOf({ expected, tolerance = {} }, { part, method, inputs, names }) {
+export function checkOf({ expected, tolerance = {} }, { part, method, inputs, names }) {
   const known = Object.entries(names).filter(([, name]) => expected[name] !== undefined);
   const { fields = {}, ...own } = tolerance;
   const special = known.filter(([, name]) => fields[name]).map(([key, name]) => [key, fields[name]]);
