@@ -8,7 +8,7 @@ function unitOf(key: string): string {
   const [, ...words] = key.split('_');
   const suffix = words.join('_');
   if (suffix === '' || suffix === 'frac' || suffix === 'ratio') return '1';
-  if (suffix === 'pct') return '%';
+  if (/^pct\d?$/.test(suffix)) return suffix.replace('pct', '%');
   const [over, ...under] = suffix.replace(/^per_/, '1_per_').split('_per_');
   return [over, ...under].join('/');
 }

@@ -18,3 +18,7 @@ export type { NetVariance } from './net-variance-from-samples.ts';
 export { netVarianceFromSamples } from './net-variance-from-samples.ts';
 export type { SubgroupCapability } from './capability-from-subgroups.ts';
 export { capabilityFromSubgroups } from './capability-from-subgroups.ts';
+export type { GrossCheck, GrossCheckReason } from './gross-check.ts';
+export { grossCheck } from './gross-check.ts';
+export type { LotToSort, SortedLot, SortingReason } from './sorting-by-gross.ts';
+export { sortingByGross } from './sorting-by-gross.ts';

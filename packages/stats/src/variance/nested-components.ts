@@ -1,6 +1,7 @@
 import { requireWithin, StatsError } from '#elementary';
 import { carriedSum } from './carried-sum.ts';
 import { type Cell, cellOf, centred } from './cell-of.ts';
+import { meanSquareLimits, type VarianceLimits } from './mean-square-limits.ts';
 import { type RemlEstimate, remlEstimate } from './reml-estimate.ts';
 
 /** Variances of groups, of places in groups and within places. Lists are in this order. */
@@ -13,22 +14,28 @@ export interface NestedComponents {
   /** By analysis of variance; may be negative. */
   readonly components: readonly [number, number, number];
   readonly truncated: readonly [number, number, number];
+  /** Two-sided, of each component and of their sum; only where all groups and all places have one size. */
+  readonly limits?: { readonly components: readonly VarianceLimits[]; readonly total: VarianceLimits };
   readonly reml: RemlEstimate;
 }
 
 /**
  * Variance components of three nested levels, by analysis of variance and by restricted maximum likelihood.
  *
- * @param sample - tree: groups of places of values; two groups, one group of two places, one place of two values at least
- * @returns analysis of variance with Searle's coefficients, components as estimated and truncated at 0, REML
+ * @param sample - tree: groups of places of values; two groups, one group of two places, one place of two values at least;
+ *   confidence: of the limits, two-sided, above 0, below 1, 0.95 unless given
+ * @returns analysis of variance with Searle's coefficients, components as estimated and truncated at 0, their limits for groups
+ *   and places of one size, REML
  * @throws StatsError "sample-size", "not-finite", "out-of-range" (no spread inside any place)
  * @source S. R. Searle, Linear Models (1971), chapter 11 (from memory)
  * @validity places belong to one group each: what comes back in every group is crossed, not nested
  */
 export function nestedComponents(sample: {
   readonly tree: readonly (readonly (readonly number[])[])[];
+  readonly confidence?: number;
 }): NestedComponents {
-  const { tree } = sample;
+  const { tree, confidence = 0.95 } = sample;
+  requireWithin({ confidence }, { above: 0, below: 1 });
   const flat = centred(tree.flat());
   const groupCount = tree.length;
   const placeCount = flat.groups.length;
@@ -53,11 +60,35 @@ export function nestedComponents(sample: {
     ...{ degreesOfFreedom, coefficients, sumsOfSquares: sums.squares, meanSquares: [ofGroups, ofPlaces, within] },
     components: [group, place, within],
     truncated: [Math.max(0, group), Math.max(0, place), within],
+    ...(isBalanced(tree) && { limits: limitsOf(tree, [ofGroups, ofPlaces, within], confidence) }),
     reml: { ...reml, mean: flat.shift + reml.mean },
   };
 }
 
 type Three = [number, number, number];
+type Tree = readonly (readonly (readonly number[])[])[];
+
+function isBalanced(tree: Tree): boolean {
+  const [placeCount, size] = [tree[0]!.length, tree[0]![0]!.length];
+  return tree.every((places) => places.length === placeCount && places.every((values) => values.length === size));
+}
+
+/** Of groups and places of one size. */
+function limitsOf(tree: Tree, meanSquares: Three, confidence: number): NonNullable<NestedComponents['limits']> {
+  const [groupCount, placeCount, size] = [tree.length, tree[0]!.length, tree[0]![0]!.length];
+  const df = [groupCount - 1, groupCount * (placeCount - 1), groupCount * placeCount * (size - 1)];
+  const of = (coefficients: Three): VarianceLimits => {
+    const terms = coefficients.flatMap((coefficient, i) =>
+      coefficient === 0 ? [] : [{ meanSquare: meanSquares[i]!, degreesOfFreedom: df[i]!, coefficient }],
+    );
+    return meanSquareLimits({ terms, confidence });
+  };
+  const [perGroup, perPlace] = [1 / (placeCount * size), 1 / size];
+  return {
+    components: [of([perGroup, -perGroup, 0]), of([0, perPlace, -perPlace]), of([0, 0, 1])],
+    total: of([perGroup, (placeCount - 1) * perGroup, (size - 1) * perPlace]),
+  };
+}
 
 function sumsOf(tree: readonly (readonly Cell[])[], total: number) {
   const cells = tree.flat();

@@ -3,6 +3,7 @@ import { requireWithin } from '#elementary';
 import { varianceInterval } from '#inference';
 import { cellOf, centred } from './cell-of.ts';
 import { type OneWayAnova, oneWayAnova } from './one-way-anova.ts';
+import { meanSquareLimits } from './mean-square-limits.ts';
 import { remlEstimate } from './reml-estimate.ts';
 
 /** Variances between and within groups; what only groups of one size allow is absent for others. */
@@ -15,6 +16,9 @@ export interface OneWayComponents extends OneWayAnova {
   /** May be negative. */
   readonly between: number;
   readonly betweenTruncated: number;
+  /** Two-sided, not below 0. */
+  readonly betweenLow?: number;
+  readonly betweenHigh?: number;
   readonly total: number;
   /** Share of the variance between groups in the total, as estimated: may be negative. */
   readonly intraclass: number;
@@ -35,12 +39,12 @@ export interface OneWayComponents extends OneWayAnova {
  * Variance components of a one-way random model, by analysis of variance and by restricted maximum likelihood.
  *
  * @param sample - groups: two at least, one of them of two values; confidence: above 0 and below 1, 0.95 unless given
- * @returns both estimates, two-sided limits of the variance within and the intraclass correlation (exact F), one-sided
- *   upper limit of the total
+ * @returns both estimates, two-sided limits of the variances within (exact) and between and of the intraclass correlation (exact
+ *   F), one-sided upper limit of the total
  * @throws StatsError "sample-size", "not-finite", "out-of-range" (no spread inside any group)
  * @source S. R. Searle, G. Casella, C. E. McCulloch, Variance Components (1992), chapter 3 (from memory); F. A. Graybill,
  *   C.-M. Wang (1980), JASA 75, 869-873 (from memory)
- * @validity normal values; limits of intraclass correlation and total for groups of one size only
+ * @validity normal values; limits of the variance between, of intraclass correlation and total for groups of one size only
  */
 export function oneWayComponents(sample: {
   readonly groups: readonly (readonly number[])[];
@@ -82,7 +86,15 @@ function balancedLimits(anova: OneWayAnova, size: number, confidence: number) {
     degreesOfFreedom / chiSquareQuantile({ p: 1 - confidence, degreesOfFreedom }) - 1;
   const [one, other] = [betweenMeanSquare / size, (1 - 1 / size) * withinMeanSquare];
   const [far, farther] = [one * reach(betweenDf), other * reach(withinDf)];
+  const { low, high } = meanSquareLimits({
+    terms: [
+      { meanSquare: betweenMeanSquare, degreesOfFreedom: betweenDf, coefficient: 1 / size },
+      { meanSquare: withinMeanSquare, degreesOfFreedom: withinDf, coefficient: -1 / size },
+    ],
+    confidence,
+  });
   return {
+    ...{ betweenLow: low, betweenHigh: high },
     intraclassLow: share(anova.f / fisherQuantile({ ...law, tail: 'upper' })),
     intraclassHigh: share(anova.f / fisherQuantile(law)),
     totalUpper: one + other + Math.sqrt(far * far + farther * farther),

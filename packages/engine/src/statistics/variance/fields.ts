@@ -64,6 +64,22 @@ const SQUARES = { kind: 'number', unit: 'data2' } as const;
 export const place = <const K extends string>(key: K, title: string) =>
   ({ key, title, kind: 'integer', unit: '1', min: 1, max: 1e6 }) as const;
 
+export const CONFIDENCE = {
+  key: 'confidence_frac',
+  title: 'confidence; 0.95 unless given',
+  ...PURE,
+  above: 0,
+  below: 1,
+  optional: true,
+} as const satisfies NumberField;
+export const GRAYBILL_WANG = {
+  text: 'F. A. Graybill, C.-M. Wang (1980), JASA 75, 869-873',
+  read: 'from memory',
+} as const;
+export const TING = {
+  text: 'N. Ting et al. (1990), J. Stat. Comput. Simul. 35, 135-143; R. K. Burdick, F. A. Graybill, Confidence Intervals on Variance Components (1992), 3',
+  read: 'from memory',
+} as const;
 export const SEARLE = {
   text: 'S. R. Searle, G. Casella, C. E. McCulloch, Variance Components (Wiley, 1992)',
   read: 'from memory',

@@ -1,7 +1,7 @@
 import { lagOneAutocorrelation, oneWayAnova, oneWayComponents } from '@fillwright/stats/variance';
 import { defineEntry, type Entry } from '#catalogue';
 import { fromStats } from '../from-stats.ts';
-import { CRITERION, MEAN, MEAN_SE, REML, SEARLE, VALUES } from './fields.ts';
+import { CRITERION, GRAYBILL_WANG, MEAN, MEAN_SE, REML, SEARLE, TING, VALUES } from './fields.ts';
 
 const PURE = { kind: 'number', unit: '1' } as const;
 const SQUARE = { kind: 'number', unit: 'data2' } as const;
@@ -83,6 +83,18 @@ export const groupEntries: readonly Entry[] = [
       { key: 'withinHigh_data2', title: 'upper limit of the variance within, two-sided', ...SQUARE },
       { key: 'between_data2', title: 'variance between groups as estimated σ_B²; may be negative', ...SQUARE },
       { key: 'betweenTruncated_data2', title: 'variance between groups, 0 if negative', ...SQUARE },
+      {
+        key: 'betweenLow_data2',
+        title: 'lower limit of the variance between, two-sided, groups of one size',
+        ...SQUARE,
+        optional: true,
+      },
+      {
+        key: 'betweenHigh_data2',
+        title: 'upper limit of the variance between, two-sided, groups of one size',
+        ...SQUARE,
+        optional: true,
+      },
       { key: 'total_data2', title: 'variance between and within', ...SQUARE },
       { key: 'intraclass_ratio', title: 'share between groups; may be negative', ...PURE },
       { key: 'intraclassLow_ratio', title: 'lower limit of the share, groups of one size', ...PURE, optional: true },
@@ -99,20 +111,22 @@ export const groupEntries: readonly Entry[] = [
       MEAN,
       MEAN_SE,
     ],
-    sources: [...[SEARLE, REML], { text: 'F. A. Graybill, C.-M. Wang (1980), JASA 75, 869-873', read: 'from memory' }],
+    sources: [...[SEARLE, REML], GRAYBILL_WANG, TING],
     validity:
-      'Groups drawn by chance from many. A negative estimate is shown as it is; REML stays at 0 and then changes the other variance. Limits of share and total for groups of one size only.',
+      'Groups drawn by chance from many. A negative estimate is shown as it is; REML stays at 0 and then changes the other variance. Limits of the variance between, of share and total for groups of one size only.',
     restsOn: 'normal values; the limits are sensitive to heavy tails',
     compute: ({ groups, confidence_frac: confidence = 0.95 }) =>
       fromStats(() => {
         const found = oneWayComponents({ groups: groups.map((group) => group.values_data), confidence });
-        const { intraclassLow, intraclassHigh, totalUpper, reml } = found;
+        const { betweenLow, betweenHigh, intraclassLow, intraclassHigh, totalUpper, reml } = found;
         return {
           ...anovaValues(found),
           ...{ effectiveSize_ratio: found.effectiveSize, within_data2: found.within },
           ...{ withinLow_data2: found.withinLow, withinHigh_data2: found.withinHigh },
           ...{ between_data2: found.between, betweenTruncated_data2: found.betweenTruncated },
           ...{ total_data2: found.total, intraclass_ratio: found.intraclass },
+          ...(betweenLow !== undefined && { betweenLow_data2: betweenLow }),
+          ...(betweenHigh !== undefined && { betweenHigh_data2: betweenHigh }),
           ...(intraclassLow !== undefined && { intraclassLow_ratio: intraclassLow }),
           ...(intraclassHigh !== undefined && { intraclassHigh_ratio: intraclassHigh }),
           ...(totalUpper !== undefined && { totalUpper_data2: totalUpper }),
