@@ -7,6 +7,7 @@ import { decisionEntries } from './decisions/entries.ts';
 import { designEntries } from './designs/entries.ts';
 import { distributionEntries } from './distributions/entries.ts';
 import { inferenceEntries } from './inference/entries.ts';
+import { randomEntries } from './random/entries.ts';
 import { samplingEntries } from './sampling/entries.ts';
 import { varianceEntries } from './variance/entries.ts';
 
@@ -22,4 +23,5 @@ export const entries: readonly Entry[] = [
   ...samplingEntries,
   ...conformityEntries,
   ...designEntries,
+  ...randomEntries,
 ];

@@ -22,3 +22,5 @@ export type { GrossCheck, GrossCheckReason } from './gross-check.ts';
 export { grossCheck } from './gross-check.ts';
 export type { LotToSort, SortedLot, SortingReason } from './sorting-by-gross.ts';
 export { sortingByGross } from './sorting-by-gross.ts';
+export type { SampleCapability, SampleOfLaw } from './capability-of-sample.ts';
+export { capabilityOfSample } from './capability-of-sample.ts';

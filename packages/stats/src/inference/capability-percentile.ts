@@ -94,7 +94,7 @@ function tailsOf(of: CapabilityLaw): Tails {
   // Weibull: (X/scale)^shape is exponential, the gamma law of shape 1.
   const exponential = (x: number): number => (x > 0 ? pow(x / scale, shape) : 0);
   return {
-    at: (p, tail) => scale * pow(gammaQuantile({ p, shape: 1, tail }), 1 / shape),
+    at: (p, tail) => scale * pow(-log(tail === 'lower' ? 1 - p : p), 1 / shape),
     below: (x) => (x > 0 ? gammaCdf({ x: exponential(x), shape: 1 }) : 0),
     above: (x) => exp(-exponential(x)),
   };

@@ -8,23 +8,10 @@ import {
 } from '@fillwright/stats/inference';
 import { defineEntry, DomainError, type Entry } from '#catalogue';
 import { fromStats } from '../from-stats.ts';
+import { CONFIDENCE, DATA, ISO, limitsOf, LIMITS, OUTSIDE, PURE } from './fields.ts';
+import { sampleEntry } from './sample-entry.ts';
 
-const PURE = { kind: 'number', unit: '1' } as const;
-const DATA = { kind: 'number', unit: 'data' } as const;
-const LIMITS = [
-  { key: 'lower_data', title: 'lower limit L', ...DATA, optional: true },
-  { key: 'upper_data', title: 'upper limit U', ...DATA, optional: true },
-] as const;
-const CONFIDENCE = {
-  key: 'confidence_frac',
-  title: 'confidence; 0.95 unless given',
-  ...PURE,
-  above: 0,
-  below: 1,
-  optional: true,
-} as const;
 const N = { key: 'unitCount', title: 'number of values n', kind: 'integer', unit: '1', min: 2, max: 1e6 } as const;
-const OUTSIDE = { key: 'outside_ppm', title: 'expected outside the limits', kind: 'number', unit: 'ppm' } as const;
 const INDEX = [
   { key: 'value_ratio', title: 'index', ...PURE },
   { key: 'low_ratio', title: 'lower limit, two-sided', ...PURE },
@@ -35,19 +22,11 @@ const INTERVALS = {
   text: 'A. F. Bissell (1990), Appl. Statist. 39, 331-340; NIST/SEMATECH e-Handbook 6.1.6',
   read: 'from memory',
 } as const;
-const ISO = { text: 'ISO 22514-2, ISO 22514-4', read: 'secondary' } as const;
 const NORMAL =
   'Normal values from a process in control. One limit alone has no Cp; a mean outside the limits makes Cpk negative.';
 
 function indexValues({ value, low, high, lowerOneSided }: BoundedIndex) {
   return { value_ratio: value, low_ratio: low, high_ratio: high, lowerOneSided_ratio: lowerOneSided };
-}
-
-function limitsOf(raw: { readonly lower_data?: number; readonly upper_data?: number }) {
-  return {
-    ...(raw.lower_data === undefined ? {} : { lower: raw.lower_data }),
-    ...(raw.upper_data === undefined ? {} : { upper: raw.upper_data }),
-  };
 }
 
 function lawOf(law: CapabilityLaw['law'], parameters: readonly number[]): CapabilityLaw {
@@ -231,4 +210,5 @@ export const capabilityEntries: readonly Entry[] = [
         };
       }),
   }),
+  sampleEntry,
 ];
