@@ -36,22 +36,14 @@ const COMPONENTS = {
 
 /** One case of one part: the tests of the unpooled analysis stand with its components. A name not known drops the whole case. */
 function gauge({ inputs, expected, tolerance = {} }) {
-  const wanted = { withInteraction: {} };
-  const put = (group, key, value) => (wanted[group] = { ...wanted[group], [key]: value });
-  const used = { withInteraction: COMPONENTS, pooled: COMPONENTS };
   const level = Object.keys(expected).find((name) => name.startsWith('pool_at_'));
-  for (const [name, value] of Object.entries(expected)) {
-    if (LINES[name]) for (const [source, one] of Object.entries(value)) put(SOURCES[source], LINES[name], one);
-    else if (SINGLE[name]) wanted[SINGLE[name]] = value;
-    else if (name === 'F_part' || name === 'F_appraiser') put('withInteraction', COMPONENTS[name], value);
-    else if (name === 'with_interaction' || name === 'pooled') {
-      const group = name === 'pooled' ? 'pooled' : 'withInteraction';
-      for (const [own, one] of Object.entries(value)) put(group, used[group][own], one);
-    } else if (name === level) wanted.isPooled = value;
-    else return [];
+  const places = Object.entries(expected).flatMap(([name, value]) => placesOf(name === level ? 'pool' : name, value));
+  if (places.some(([, key]) => key === undefined)) return [];
+  const wanted = { withInteraction: {} };
+  for (const [group, key, value] of places) {
+    if (group === undefined) wanted[key] = value;
+    else wanted[group] = { ...wanted[group], [key]: value };
   }
-  if ([wanted, ...Object.values(wanted)].some((group) => group && typeof group === 'object' && 'undefined' in group))
-    return [];
   return [
     {
       method: 'statistics.crossed-gauge',
@@ -64,6 +56,17 @@ function gauge({ inputs, expected, tolerance = {} }) {
       tolerance: withFields(tolerance),
     },
   ];
+}
+
+/** Where the numbers of one name of the set are found: group of outputs (none: at the top), key, value; a name not known has no key. */
+function placesOf(name, value) {
+  if (LINES[name]) return Object.entries(value).map(([source, one]) => [SOURCES[source], LINES[name], one]);
+  if (SINGLE[name]) return [[undefined, SINGLE[name], value]];
+  if (name === 'pool') return [[undefined, 'isPooled', value]];
+  if (name === 'F_part' || name === 'F_appraiser') return [['withInteraction', COMPONENTS[name], value]];
+  if (name !== 'with_interaction' && name !== 'pooled') return [[undefined, undefined, value]];
+  const group = name === 'pooled' ? 'pooled' : 'withInteraction';
+  return Object.entries(value).map(([own, one]) => [group, COMPONENTS[own], one]);
 }
 
 /** Tolerances of single numbers go with them under their new name. */

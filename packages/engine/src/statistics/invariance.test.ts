@@ -49,7 +49,7 @@ function backwards(value: unknown, key = ''): unknown {
   if (Array.isArray(value))
     return value.every((one) => typeof one === 'number')
       ? key.endsWith('_data') && !key.startsWith('expected')
-        ? [...(value)].reverse()
+        ? [...value].reverse()
         : value
       : value.map((one) => backwards(one, key));
   if (typeof value !== 'object' || value === null) return value;
