@@ -6,7 +6,7 @@ const COUNT = 1e7;
 const SUMMED = { C: COUNT, NumPy: COUNT / 1e5 };
 const [MEAN, SD] = [2 ** 31, 2 ** 32 / Math.sqrt(12)];
 
-/** Ten million 32-bit words, one call a word here; C sums upper halves of 64-bit words, NumPy fills arrays (task `rngu`). */
+/** Ten million 32-bit words, in blocks here; C sums upper halves of 64-bit words, NumPy fills arrays (task `rngu`). */
 export function round() {
   const there = elsewhere('rngu');
   const { warm, sum, count } = measured(new URL('./measured/words.mjs', import.meta.url));
