@@ -3,8 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { median } from './clock.mjs';
 
 /** What a file of `measured/` prints, run in a fresh Node process. */
-export function measured(url) {
-  return JSON.parse(output(process.execPath, [fileURLToPath(url)]).stdout);
+export function measured(url, args = []) {
+  return JSON.parse(output(process.execPath, [fileURLToPath(url), ...args]).stdout);
 }
 
 /** Median wall time of 7 runs of a whole process, ms. */

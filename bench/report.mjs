@@ -1,6 +1,7 @@
 import os from 'node:os';
 
 const PER_MS = { ms: 1, us: 1e3, ns: 1e6 };
+const HEAD = ['benchmark', 'figure', 'wall', 'CPU', 'size', 'aim', 'to C', 'to NumPy', 'verdict'];
 
 /** One line about where and when. */
 export function machine(date) {
@@ -11,25 +12,65 @@ export function machine(date) {
 
 /** The rows as a Markdown table. */
 export function table(rows) {
-  const head = ['benchmark', 'figure', 'wall', 'CPU', 'size', 'aim', 'ratio to C', 'verdict'];
-  const body = rows.map((row) => [row.name, row.figure, ...numbers(row)]);
-  return [head, head.map(() => '---'), ...body].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
+  const body = rows.map((row) => {
+    const found = inUnit(row);
+    const shown = (value) => (value === undefined ? '-' : `${digits(value)} ${row.unit}`);
+    const ratios = [row.ratioToC, row.ratioToNumPy].map((ratio) => (ratio === undefined ? '-' : digits(ratio)));
+    return [
+      ...[row.name, row.figure, shown(found.wall), shown(found.cpu), shown(found.size)],
+      ...[aimed(row), ...ratios, verdict(row)],
+    ];
+  });
+  return [HEAD, HEAD.map(() => '---'), ...body].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 }
 
-function numbers(row) {
-  const { unit, aim, ratio } = row;
-  const shown = (value) => (value === undefined ? '-' : `${digits(value)} ${unit}`);
-  const found = { wall: inUnit(row.wall_ms, unit), cpu: inUnit(row.cpu_ms, unit), size: row.size_kB };
-  const cells = Object.values(found).map(shown);
-  const perC = ratio === undefined ? '-' : digits(ratio);
-  if (aim === undefined) return [...cells, '-', perC, '-'];
-  const { kind, limit, ambitious } = aim;
-  const wish = ambitious === undefined ? '' : `, ambitious ${ambitious}`;
-  return [...cells, `${kind} at most ${limit} ${unit}${wish}`, perC, found[kind] <= limit ? 'met' : 'not met'];
+/**
+ * The rows for a program, an object a line. The value is what the aim is about; without an aim CPU time, else wall time or size.
+ *
+ * @param missing - why there is no version of a language here
+ */
+export function objects(rows, missing) {
+  return rows.map((row) => {
+    const found = inUnit(row);
+    const value = row.aim === undefined ? (found.cpu ?? found.wall ?? found.size) : found[row.aim.kind];
+    const { ratioToC = null, ratioToNumPy = null } = row;
+    const reasons = Object.entries({ C: ratioToC, NumPy: ratioToNumPy })
+      .filter(([, ratio]) => ratio === null)
+      .map(([language]) => missing[language] ?? `there is no ${language} version of this task`);
+    const object = { task: `${row.name}: ${row.figure}`, value, unit: row.unit, ratioToC, ratioToNumPy };
+    return JSON.stringify(reasons.length === 0 ? object : { ...object, noRatio: reasons.join('; ') });
+  });
 }
 
-function inUnit(time_ms, unit) {
-  return time_ms === undefined ? undefined : time_ms * PER_MS[unit];
+function aimed({ aim, unit }) {
+  if (aim === undefined) return '-';
+  const { kind, limit, ratioToC, ambitious } = aim;
+  const parts = [
+    ...(limit === undefined ? [] : [`${kind} at most ${limit} ${unit}`]),
+    ...(ratioToC === undefined ? [] : [`${ratioToC} x C`]),
+    ...(ambitious === undefined ? [] : [`ambitious ${digits(ambitious)} ${unit}`]),
+  ];
+  return parts.join(', ');
+}
+
+/** A missing ratio is no ratio that was met. */
+function verdict(row) {
+  if (row.aim === undefined) return '-';
+  const { kind, limit, ratioToC, ambitious } = row.aim;
+  const value = inUnit(row)[kind];
+  const said = (isMet) => (isMet ? 'met' : 'not met');
+  const ofRatio = row.ratioToC === undefined ? 'cannot tell' : said(row.ratioToC <= ratioToC);
+  const parts = [
+    ...(limit === undefined ? [] : [said(value <= limit)]),
+    ...(ratioToC === undefined ? [] : [`ratio ${ofRatio}`]),
+    ...(ambitious === undefined ? [] : [`ambitious ${said(value <= ambitious)}`]),
+  ];
+  return parts.join(', ');
+}
+
+function inUnit({ wall_ms, cpu_ms, size_kB, unit }) {
+  const time = (time_ms) => (time_ms === undefined ? undefined : time_ms * PER_MS[unit]);
+  return { wall: time(wall_ms), cpu: time(cpu_ms), size: size_kB };
 }
 
 /** Three figures that count. */

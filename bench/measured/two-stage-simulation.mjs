@@ -1,5 +1,8 @@
-/** In a fresh process: simulated two-stage tests of one and of three kinds of units, time per test. Prints JSON. */
-import { simulateDosageUnits } from '@fillwright/stats/decisions';
+/**
+ * In a fresh process: simulated two-stage tests of one and of three kinds of units, time per test,
+ * share that passes and its exact probability. Prints JSON.
+ */
+import { probabilityOfPassingDosageUnits, simulateDosageUnits } from '@fillwright/stats/decisions';
 import { medianTime } from '../clock.mjs';
 
 const TESTS = 1e6;
@@ -19,4 +22,10 @@ function perTest(kinds) {
   return { wall_ms: time.wall_ms / TESTS, cpu_ms: time.cpu_ms / TESTS };
 }
 
-console.log(JSON.stringify({ one: perTest(one), mixture: perTest(three) }));
+console.log(
+  JSON.stringify({
+    ...{ one: perTest(one), mixture: perTest(three) },
+    pass_frac: run(one)().pass_frac,
+    exact_frac: probabilityOfPassingDosageUnits({ mean: 96, sd: 5.5 }),
+  }),
+);

@@ -1,5 +1,5 @@
 import type { Stream } from '#random';
-import { fillNormals, nextWord } from '#random';
+import { fillNormals, fillWords } from '#random';
 import type { ReferenceZone } from './dosage-unit-rules.ts';
 import { FACTOR_OF_10, FACTOR_OF_30 } from './dosage-unit-rules.ts';
 
@@ -33,6 +33,7 @@ export interface Tally {
 /** A sample of 10 or 30 in a row never reaches over the end of the block: what is left is dropped. */
 const BLOCK = 4096;
 const block = new Float64Array(BLOCK);
+const words = new Uint32Array(BLOCK);
 
 /**
  * Simulates a number of two-stage tests, sample after sample.
@@ -62,8 +63,9 @@ export function simulateTests(
 
 /** Turns each normal number of the block into the content of a unit of a part drawn by its share. */
 function fillMixture(stream: Stream, { thresholds, leading, means, sds }: MixtureTable): void {
+  fillWords(stream, words);
   for (let i = 0; i < BLOCK; i++) {
-    const word = nextWord(stream);
+    const word = words[i]!;
     let part = leading[word >>> (32 - LEADING_BITS)]!;
     if (part === UNSETTLED) {
       part = 0;

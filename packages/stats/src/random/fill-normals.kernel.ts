@@ -9,6 +9,9 @@ const WORD_FRACTION = 1 / 4294967296;
 const SCALE = POSITION_SCALE.slice();
 /** Below this distance a point of the layer lies under the curve for sure. */
 const SURE = EDGES.slice(1);
+/** Numbers are made here and copied: the engine knows the place and the length of this block, not those of a target. */
+const BLOCK = 1024;
+const block = new Float64Array(BLOCK);
 
 /**
  * Fills an array with independent standard normal numbers (ziggurat, two words a number: 9 bits choose the layer, 55 the
@@ -22,12 +25,20 @@ const SURE = EDGES.slice(1);
  * @validity exact up to the rounding of the position to 55 bits
  */
 export function fillNormals(stream: Stream, target: Float64Array): void {
+  for (let at = 0; at < target.length; at += BLOCK) {
+    const count = Math.min(BLOCK, target.length - at);
+    fillBlock(stream, count);
+    target.set(count === BLOCK ? block : block.subarray(0, count), at);
+  }
+}
+
+function fillBlock(stream: Stream, count: number): void {
   let k = 0;
-  while (k < target.length) {
-    k = fillSure(stream.state, target, k);
-    if (k === target.length) return;
-    const settled = settle(stream, target[k]!);
-    if (!Number.isNaN(settled)) target[k++] = settled;
+  while (k < count) {
+    k = fillSure(stream.state, k, count);
+    if (k === count) return;
+    const settled = settle(stream, block[k]!);
+    if (!Number.isNaN(settled)) block[k++] = settled;
   }
 }
 
@@ -35,16 +46,16 @@ export function fillNormals(stream: Stream, target: Float64Array): void {
 let lastLayer = 0;
 
 /**
- * Fills from index `from` on until a draw falls outside the sure part of its layer (1 in 120); that draw is left at the
- * returned index. The state lives in locals and the loop holds no call.
+ * Fills the block from index `from` up to `end` until a draw falls outside the sure part of its layer (1 in 120); that draw
+ * is left at the returned index. The state lives in locals and the loop holds no call.
  */
-function fillSure(state: Int32Array, target: Float64Array, from: number): number {
+function fillSure(state: Int32Array, from: number, end: number): number {
   let s0 = state[0]!;
   let s1 = state[1]!;
   let s2 = state[2]!;
   let s3 = state[3]!;
   let k = from;
-  for (; k < target.length; k++) {
+  for (; k < end; k++) {
     let sum = (s0 + s3) | 0;
     let shifted = s1 << 9;
     const first = (((sum << 7) | (sum >>> 25)) + s0) | 0;
@@ -65,7 +76,7 @@ function fillSure(state: Int32Array, target: Float64Array, from: number): number
     s3 = (s3 << 11) | (s3 >>> 21);
     const layer = first & LAYER_MASK;
     const x = ((first >> 9) + second * WORD_FRACTION) * SCALE[layer]!;
-    target[k] = x;
+    block[k] = x;
     if (Math.abs(x) >= SURE[layer]!) {
       lastLayer = layer;
       break;

@@ -1,6 +1,7 @@
 export { fillNormals } from './fill-normals.kernel.ts';
 export type { QuasiRandomSequence } from './fill-quasi-random.ts';
 export { fillQuasiRandom } from './fill-quasi-random.ts';
+export { fillWords } from './fill-words.kernel.ts';
 export { jump } from './jump.ts';
 export { nextUniform } from './next-uniform.ts';
 export { nextWord } from './next-word.ts';
