@@ -202,7 +202,11 @@ export const WEIGHTS_PAGE_WORDS = {
   },
 } as const;
 
-/** A revolution of 72 gross weights with column 4 light, as a balance and a spreadsheet leave them; invented. */
+/**
+ * A revolution of 72 gross weights with column 4 light, as a balance and a spreadsheet leave them; invented.
+ *
+ * @returns the text of the weights and that of fifty shells, the same every time
+ */
 export function exampleWeights(): { readonly weights: string; readonly shells: string } {
   // A walk of whole numbers in place of chance: the same example every time.
   let state = 7;
