@@ -124,6 +124,10 @@ export interface AssuranceOfPassing {
   readonly lowerBound_frac?: number;
   /** Probability of passing if mean and sd were exactly those found: no bound. */
   readonly atEstimate_frac: number;
+  /** Uniformity of mass: the upper limit of the RSD, at which the bound holds. */
+  readonly boundRsd_pct?: number;
+  /** Dosage units: mean and spread of the contents, and their target where the dossier sets one. */
+  readonly contents?: { readonly mean_pct: number; readonly sd_pct: number; readonly target_pct?: number };
 }
 
 /** Long-term performance of this sample against the single limits; a few capsules say little, so the interval is part of it. */
