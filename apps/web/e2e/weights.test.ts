@@ -1,4 +1,10 @@
-import { exampleWeights, STRUCK_WORDS, WEIGHTS_PAGE_WORDS } from '@fillwright/words/en';
+import {
+  exampleWeights,
+  STRUCK_WORDS,
+  WEIGHTS_PAGE_WORDS,
+  WEIGHTS_VERDICT_WORDS,
+  weightsFaultSentence,
+} from '@fillwright/words/en';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { atDesk } from './at-desk.ts';
@@ -64,7 +70,7 @@ describe('the page of weights', () => {
     const page = await withRevolution();
     await conclusion(page, /pin 1 of column 4/);
     await page.locator('th.grid-odd', { hasText: '4' }).first().waitFor();
-    await page.getByRole('heading', { name: words.revolution.causes }).waitFor();
+    await page.getByRole('heading', { name: WEIGHTS_VERDICT_WORDS.revolution.causes }).waitFor();
   });
   test('golden: what was pasted is there again after a reload, as it came', async () => {
     const page = await ofProduct();
@@ -75,12 +81,100 @@ describe('the page of weights', () => {
     await conclusion(page, /./);
     await page.getByText(words.shellCounts({ lines: 50, shells: 50, struck: 0 })).waitFor();
   });
+  test('golden: shells alone give their limit card: mean 97 of 96, 97 and 98; 430 + 7.5 % = 462.25 net, 559.25 gross', async () => {
+    const page = await ofProduct();
+    await paste(page, 'shells', '96,0 mg\n97,0 mg\n98,0 mg');
+    await conclusion(page, words.onlyShells);
+    await page.getByRole('row', { name: /single, action 462.2 559.2/ }).waitFor();
+  });
+  test('refuses: weights without a unit, and weights that are all equal, by line and value', async () => {
+    const page = await ofProduct();
+    await paste(page, 'weights', '527,9\n528,0\n530,1');
+    await page
+      .getByRole('alert')
+      .filter({ hasText: weightsFaultSentence({ code: 'unit-missing' }) })
+      .waitFor();
+    await page.getByRole('button', { name: words.undo }).click();
+    await paste(page, 'weights', Array<string>(20).fill('527,9 mg').join('\n'));
+    await page.getByRole('alert').filter({ hasText: 'Line 2: all 20 values are 527.9 mg' }).waitFor();
+    expect(await page.locator('.weights-conclusion').count()).toBe(0);
+  });
+  test('refuses: a release sample with a mean tare gets no verdict; trial data pass nothing', async () => {
+    const page = await ofProduct();
+    await paste(page, 'weights', Array.from({ length: 10 }, (_, i) => `${String(525 + i)},0 mg`).join('\n'));
+    await paste(page, 'shells', shells);
+    await conclusion(page, /./);
+    await page.getByText(words.rules.trial).waitFor();
+    await page.getByRole('combobox', { name: words.choices.purpose }).selectOption('release');
+    await conclusion(page, /^\s*No verdict on uniformity of dosage units/);
+    await page.getByRole('textbox', { name: words.choices.content }).fill('99,1');
+    await page.getByRole('textbox', { name: words.choices.content }).press('Tab');
+    const verdicts = page.locator('.weights-verdicts');
+    await verdicts.getByText('A mean tare was taken off; the test weighs the shell of each capsule.').waitFor();
+    await verdicts.getByText(WEIGHTS_VERDICT_WORDS.would('passes')).waitFor();
+  });
+  test('golden: a number opens in place with what it was made from; Esc gives the focus back', async () => {
+    const page = await withRevolution();
+    const cell = page.locator('.weights-grid tbody button.number').first();
+    await cell.click();
+    const heading = page.getByRole('heading', { name: WEIGHTS_VERDICT_WORDS.numbers.capsule(1) });
+    await heading.waitFor();
+    await page.getByText('statistics.net-given-gross').waitFor();
+    expect(await page.getByText(/recomputed here it differs/).count()).toBe(0);
+    await page.keyboard.press('Escape');
+    await heading.waitFor({ state: 'detached' });
+    expect(await cell.evaluate((element) => element === document.activeElement)).toBe(true);
+    // By keys: one stop of Tab for the grid, arrows within.
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: WEIGHTS_VERDICT_WORDS.numbers.capsule(2) }).waitFor();
+  });
+  test('golden: every number of the page is what the catalogue computes from its inputs', async () => {
+    const page = await ofProduct();
+    const twenty = Array.from({ length: 20 }, (_, i) => `${String(518 + ((i * 7) % 20))},4 mg`);
+    await paste(page, 'weights', twenty.join('\n'));
+    await paste(page, 'shells', shells);
+    await conclusion(page, /Leave it alone/);
+    const numbers = page.locator('.weights-judged button.number');
+    const count = await numbers.count();
+    expect(count).toBeGreaterThan(25);
+    for (let i = 0; i < count; i++) {
+      await numbers.nth(i).press('Enter');
+      await page.locator('.number-dock h2').waitFor();
+      expect(await page.getByText(/recomputed here it differs|refuses these inputs/).count()).toBe(0);
+      await page.keyboard.press('Escape');
+    }
+  });
+  test('golden: one announcement after a change says what was read and the conclusion', async () => {
+    const page = await ofProduct();
+    await paste(page, 'weights', ['527,9 mg', '531,1 mg', ...Array<string>(9).fill('527,0 mg\n529,0 mg')].join('\n'));
+    await page
+      .getByRole('status')
+      .filter({ hasText: /^20 weights\. Leave it alone/ })
+      .waitFor();
+  });
   // ISO 216: A4 is 210 mm x 297 mm.
   test('golden: verdicts and limit card are one page of A4', async () => {
     const page = await withRevolution();
     const pages = printedPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
     expect(pages.map(({ width_mm, height_mm }) => [Math.round(width_mm), Math.round(height_mm)])).toEqual([[210, 297]]);
-    expect(pages[0]!.text).toContain('417.1');
+    const { text = '', imageCount } = pages[0] ?? {};
+    for (const part of ['Stop, free pin 1 of column 4', '417.1', words.card.title, 'column', words.paper.signed[0]])
+      expect(text).toContain(part);
+    expect(imageCount).toBe(0);
+  });
+  test('golden: ten thousand weights are one page of A4 too', async () => {
+    const page = await ofProduct();
+    // Every tenth capsule is outside: the page names twelve of them and counts the rest.
+    const many = Array.from(
+      { length: 10_000 },
+      (_, i) => `${(i % 10 === 0 ? 470 : 520 + (i % 140) / 10).toFixed(1)} mg`,
+    );
+    await paste(page, 'weights', many.join('\n'));
+    await conclusion(page, /1000 capsules outside/);
+    const pages = printedPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+    expect(pages).toHaveLength(1);
+    expect(pages[0]!.text.replace(/\s+/g, ' ')).toContain(WEIGHTS_VERDICT_WORDS.andMore(988));
   });
   test('golden: the empty page is sound on every screen, in light and dark', async () => {
     const page = await ofProduct();

@@ -29,7 +29,7 @@ export function acceptText(read: WeightsRead, judgement: WeightsJudgement): stri
   const notes = judgement.notes.map((note) => wrapped('  - ', weightsNoteSentence(note)));
   const struck = struckText(read);
   return [
-    `${wrapped('', conclusionSentence(judgement.conclusion))}\n${ACCEPT_WORDS.verdict(judgement.verdict, PURPOSE_WORDS[judgement.purpose])}`,
+    `${wrapped('', conclusionSentence(judgement.conclusion))}\n${ACCEPT_WORDS.verdict(judgement.verdict, { purpose: PURPOSE_WORDS[judgement.purpose], isAsked: isAsked(judgement) })}`,
     summaryText(read, judgement),
     verdictsText(judgement),
     judgement.card ? limitCardText({ card: judgement.card }) : '',
@@ -41,6 +41,10 @@ export function acceptText(read: WeightsRead, judgement: WeightsJudgement): stri
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+}
+
+function isAsked({ limits, tests }: WeightsJudgement): boolean {
+  return limits.length + tests.length > 0;
 }
 
 /**

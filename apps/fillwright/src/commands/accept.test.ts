@@ -145,10 +145,10 @@ describe('fillwright accept: examples', () => {
 });
 
 describe('fillwright accept: command line', () => {
-  test('golden: weights alone are summed up; nothing was asked, so the exit code is 0', async () => {
+  test('golden: weights alone are summed up; nothing was asked, so nothing can be told', async () => {
     const { code, out } = await accept(file('527,9 mg\n530,1 mg\n526,0 mg'), '--basis', 'net');
-    expect(code).toBe(0);
-    expect(out).toContain('Verdict: cannot tell, as trial.');
+    expect(code).toBe(1);
+    expect(out).toContain('Verdict: cannot tell, as trial; no limit and no test was asked about.');
   });
   test('golden: limits typed, outside: exit code 1', async () => {
     const light = Array.from({ length: 20 }, (_, i) => `${400 + (i % 3)},5`).join('\n');
@@ -158,7 +158,7 @@ describe('fillwright accept: command line', () => {
     expect(out).toContain('is outside its limits, 28.6 mg under target');
   });
   test('refuses: trial data pass no test', async () => {
-    const path = file(new Array(20).fill('430,0 mg').join('\n'));
+    const path = file(Array.from({ length: 20 }, (_, i) => `${429 + (i % 3)},0 mg`).join('\n'));
     const { code, judgement } = await judgementOf(path, '--basis', 'net', '--test', 'uniformity-of-mass');
     expect(judgement.tests[0]).toMatchObject({ verdict: 'cannot-tell', reasons: ['trial-data'], wouldBe: 'pass' });
     expect(code).toBe(1);
@@ -180,6 +180,9 @@ describe('fillwright accept: command line', () => {
     ['', 'No weights were found'],
     ['527.9\n530', 'No unit is written: say mg or g'],
     ['527.9 mg\n0.5301 g', 'Line 2: g stands in a column of mg'],
+    ['NaN mg\ninf mg\n1e400 mg', 'line 1 "NaN mg": no value'],
+    ['1.053,2 mg', 'line 1 "1.053,2 mg": may hold a thousands mark'],
+    ['430 mg\n430 mg\n430 mg', 'Line 2: all 3 values are 430 mg'],
   ])('refuses: the text %j', async (text, sentence) => {
     const { code, problem } = await accept(file(text));
     expect(code).toBe(2);
@@ -194,6 +197,55 @@ describe('fillwright accept: command line', () => {
     const { code, problem } = await accept(file('527.9 mg\n530 mg'), ...args);
     expect(code).toBe(2);
     expect(problem).toContain(sentence);
+  });
+  test.each([
+    ['mean wider than single', ['--mean-action_pct', '8', '--individual-action_pct', '3'], 'meanAction_pct, value 8'],
+    [
+      'alert beyond action',
+      ['--mean-action_pct', '3', '--individual-action_pct', '7.5', '--individual-alert_pct', '9'],
+      'individualAlert_pct, value 9',
+    ],
+  ])('refuses: limits that exclude each other, %s', async (_, limits, sentence) => {
+    const { code, problem } = await accept(file('430 mg\n431 mg'), '--basis', 'net', '--target_mg', '430', ...limits);
+    expect(code).toBe(2);
+    expect(problem).toContain(sentence);
+  });
+  test('refuses: a gross weight that is not above its shell, by row and value', async () => {
+    const { code, problem } = await accept(file('527.9 mg\n90 mg'), '--shells', file('97 mg\n98 mg'));
+    expect(code).toBe(2);
+    expect(problem).toMatch(/row 2, .*value 90; allowed: above 97.5/);
+  });
+  test('refuses: pairs with a shell missing', async () => {
+    const { code, problem } = await accept(file('gross (mg);shell (mg)\n527,9;97,1\n528,1;'), '--own-shells');
+    expect(code).toBe(2);
+    expect(problem).toContain('Line 3: the shell weight is missing');
+  });
+  test('golden: a total at the foot of the column is struck: 430 + 431 = 861', async () => {
+    const { out } = await accept(file('430 mg\n431 mg\n861 mg'), '--basis', 'net');
+    expect(out).toContain('line 3 "861 mg": a total or mean');
+    expect(out).toContain('2 weights, 1 struck');
+  });
+  test('refuses: one weight and three pass no limit', async () => {
+    const limits = ['--target_mg', '430', '--mean-action_pct', '3', '--individual-action_pct', '7.5'];
+    for (const text of ['430 mg', '429 mg\n430 mg\n431 mg']) {
+      const { code, out } = await accept(file(text), '--basis', 'net', ...limits);
+      expect(code).toBe(1);
+      expect(out).toContain('Verdict: cannot tell, as trial.');
+    }
+  });
+  test('refuses: one revolution is no sample of the lot, whatever it is called', async () => {
+    const { judgement } = await judgementOf(
+      example('alder-200-revolution.txt'),
+      ...SHELLS,
+      ...BRIEF,
+      '--revolution',
+      '--purpose',
+      'release',
+    );
+    expect(judgement.tests.map(({ verdict, reasons }) => [verdict, reasons])).toEqual(
+      judgement.tests.map(() => ['cannot-tell', ['one-revolution']]),
+    );
+    expect(judgement.verdict).toBe('fail');
   });
   test('refuses: shells with a line that cannot be read, named with row, value and what to do', async () => {
     const { code, problem } = await accept(file('527.9 mg\n530 mg'), '--shells', file('97,1 mg\n1.097,2 mg'));

@@ -22,7 +22,7 @@ interface Refusal {
  *
  * @param args - the path of the weights, or `-` for standard input, and flags
  * @param streams - where to write
- * @returns exit code: 0 pass (or nothing was asked), 1 fail or cannot tell, 2 for wrong input, 3 when a file cannot be read
+ * @returns exit code: 0 pass, 1 fail or cannot tell, 2 for wrong input, 3 when a file cannot be read
  */
 export async function run(args: readonly string[], streams: Streams): Promise<number> {
   const request = acceptRequest(args);
@@ -38,8 +38,7 @@ export async function run(args: readonly string[], streams: Streams): Promise<nu
   const { judgement, capsules } = outcome;
   const isJson = !('wrong' in request) && request.isJson;
   streams.out(isJson ? JSON.stringify({ read: capsules, judgement }, null, 2) : acceptText(capsules, judgement));
-  const isAsked = judgement.tests.length + judgement.limits.length > 0;
-  return judgement.verdict === 'pass' || !isAsked ? 0 : 1;
+  return judgement.verdict === 'pass' ? 0 : 1;
 }
 
 interface Outcome {

@@ -24,7 +24,7 @@ export function limitCardText({ card }: Pick<RankedCandidate, 'card'>): string {
       ? DESIGN_WORDS.tareGuess(fixed(tare.mean_mg))
       : DESIGN_WORDS.tare({
           ...{ mean: fixed(tare.mean_mg), se: fixed(tare.standardError_mg, 2) },
-          ...{ n: tare.shellCount, lot: tare.lot ?? '?' },
+          ...{ n: tare.shellCount, lot: tare.lot },
         });
   return [
     DESIGN_WORDS.card,

@@ -1,18 +1,18 @@
 import type { ReactNode } from 'react';
-import { axisLabels, type AxisLabel } from './axis-labels.ts';
+import { axisLabels, NAME_px, type AxisLabel } from './axis-labels.ts';
 import './charts.css';
 import { massAxis, type MassAxis } from './mass-axis.ts';
 import { StackedMasses } from './stacked-masses.tsx';
 
 /** Limits to draw, net. */
-export interface PlotLimits {
+interface PlotLimits {
   readonly singleLow_mg: number;
   readonly singleHigh_mg: number;
   readonly meanLow_mg: number;
   readonly meanHigh_mg: number;
 }
 
-export interface DotPlotProps {
+interface DotPlotProps {
   readonly width_px: number;
   readonly height_px: number;
   /** In the order weighed. */
@@ -168,6 +168,7 @@ function Labels({
   limits,
   tare_mg,
   words,
+  height_px,
   right_px,
 }: DotPlotProps & { axis: MassAxis; right_px: number }): ReactNode {
   const wanted: AxisLabel[] = axis.ticks_mg.map((mass_mg) => ({ mass_mg, kind: 'tick' }));
@@ -178,7 +179,10 @@ function Labels({
       { mass_mg: limits.meanHigh_mg, kind: 'mean' },
       { mass_mg: limits.meanLow_mg, kind: 'mean' },
     );
-  return axisLabels(wanted, axis.y).map(({ mass_mg, kind }) => (
+  // Under its mass; over it where the foot of the axis is too near.
+  const nameAt = (y_px: number): number =>
+    y_px + 5 + NAME_px > height_px - SIDE.bottom ? y_px + 5 - NAME_px : y_px + 5 + NAME_px;
+  return axisLabels(wanted, axis.y).map(({ mass_mg, kind, isNamed }) => (
     <g key={`${kind} ${mass_mg}`} className={`plot-label-${kind}`}>
       <text x={SIDE.left - 8} y={axis.y(mass_mg) + 5} textAnchor="end">
         {words.mass(mass_mg)}
@@ -188,15 +192,11 @@ function Labels({
           {words.mass(mass_mg + tare_mg)}
         </text>
       )}
-      {kind === 'tick' ? null : (
-        <text className="plot-limit-name" x={SIDE.left + 4} y={axis.y(mass_mg) + (isUpper(mass_mg, limits) ? -4 : 15)}>
+      {kind === 'tick' || !isNamed ? null : (
+        <text className="plot-limit-name" x={SIDE.left - 8} y={nameAt(axis.y(mass_mg))} textAnchor="end">
           {words[kind]}
         </text>
       )}
     </g>
   ));
-}
-
-function isUpper(mass_mg: number, limits: PlotLimits | undefined): boolean {
-  return mass_mg === limits?.singleHigh_mg || mass_mg === limits?.meanHigh_mg;
 }

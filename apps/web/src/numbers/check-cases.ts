@@ -13,6 +13,7 @@ export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> =
   arl: () => import('@fillwright/engine/golden/arl.json'),
   basic_inference: () => import('@fillwright/engine/golden/basic_inference.json'),
   'by-hand': () => import('@fillwright/engine/golden/by-hand.json'),
+  capability: () => import('@fillwright/engine/golden/capability.json'),
   chart_constants: () => import('@fillwright/engine/golden/chart_constants.json'),
   charts_data: () => import('@fillwright/engine/golden/charts_data.json'),
   'design-reference': () => import('@fillwright/engine/golden/design-reference.json'),

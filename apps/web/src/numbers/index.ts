@@ -1,5 +1,5 @@
 export { numbersInSentence } from './numbers-in-sentence.tsx';
-export type { NumberKey } from './number-reference.ts';
+export type { NumberKey, NumberReference } from './number-reference.ts';
 export { NumberDock } from './number-dock.tsx';
 export { numberOfEdge } from './number-of-edge.ts';
 export { PageNumber } from './page-number.tsx';

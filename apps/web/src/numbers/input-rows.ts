@@ -6,6 +6,7 @@ import type { ShownEquation } from './equation/shown-equation.ts';
 import type { InputOrigin, NumberKey, NumberReference, NumberReferences } from './number-reference.ts';
 import { numberText, rangeText } from './number-text.ts';
 import { openedNumber } from './opened-number.ts';
+import { unitOfData } from './unit-of-data.ts';
 
 /** One input of a number, for the table. */
 export interface InputRow {
@@ -30,6 +31,9 @@ export interface InputRow {
 
 const Z_90 = 1.6448536269514722;
 const DIGITS = 4;
+/** Longer lists are told by their first values and their count. */
+const MOST_LISTED = 12;
+const FIRST_LISTED = 4;
 /** Entries of the station model: the equation of one number uses few of their many inputs. */
 const MANY_INPUTS = /^dosing\.disc-(stations|recurrence|step-gain|part-change)$|^shells\.slug-fit$/;
 /** Where the shown line only names the model, all that is uncertain in it counts. */
@@ -139,10 +143,14 @@ function valueText(field: Field, reference: NumberReference): string | undefined
   const value = ownValue(reference, field.key);
   if (value === undefined) return undefined;
   if (typeof value === 'boolean') return value ? OPEN_NUMBER_WORDS.yes : OPEN_NUMBER_WORDS.no;
-  const unit = 'unit' in field ? field.unit : '1';
+  const unit = 'unit' in field ? unitOfData(field.unit, reference.unit) : '1';
   const text = (one: unknown): string =>
     typeof one === 'number' ? numberText(one, { unit, digits: DIGITS }) : String(one);
-  return Array.isArray(value) ? value.map(text).join(', ') : text(value);
+  if (!Array.isArray(value)) return text(value);
+  const shown = value.slice(0, value.length > MOST_LISTED ? FIRST_LISTED : value.length).map(text);
+  return shown.length === value.length
+    ? shown.join(', ')
+    : OPEN_NUMBER_WORDS.firstOf({ first: shown.join(', '), count: value.length });
 }
 
 function originOf(

@@ -74,7 +74,7 @@ export interface NumberReference {
   readonly station?: Station;
   /** The number as the page has it, in the unit of the output: recomputing must give it. */
   readonly value?: number;
-  /** Unit where there is no entry to say it. */
+  /** Unit where there is no entry to say it, or where it says only "of the data". */
   readonly unit?: string;
   /** What each item of a list is, by key of the input: then every item has a row of its own. */
   readonly items?: Readonly<Record<string, readonly string[]>>;

@@ -2,7 +2,7 @@ import { OPEN_NUMBER_WORDS } from '@fillwright/words/en';
 import { plainNumber, quantityForReading } from '@fillwright/words/numbers';
 
 /** Arithmetic on given figures keeps its digits; what a model says before a trial does not have so many. */
-const EXACT = /^(brief|fillers|design\.limits)/;
+const EXACT = /^(brief|fillers|design\.limits|statistics)/;
 
 const MOST_SHARE = 0.9995;
 

@@ -4,6 +4,7 @@ import { domainErrorSentence, faultSentence } from '@fillwright/words/en';
 import { shownEquation, type ShownEquation } from './equation/shown-equation.ts';
 import type { NumberReference } from './number-reference.ts';
 import { numberText } from './number-text.ts';
+import { unitOfData } from './unit-of-data.ts';
 
 /** A number that is open, recomputed through the catalogue. */
 export interface OpenedNumber {
@@ -68,9 +69,9 @@ function itemOf(value: unknown, item: number | undefined): unknown {
   return item === undefined ? value : (value as readonly unknown[] | undefined)?.[item];
 }
 
-function unitOf({ output, unit = '1' }: NumberReference, entry: Entry | undefined): string {
+function unitOf({ output, unit }: NumberReference, entry: Entry | undefined): string {
   const field = entry?.outputs.find(({ key }) => key === output);
-  return field && 'unit' in field ? field.unit : unit;
+  return field && 'unit' in field ? unitOfData(field.unit, unit) : (unit ?? '1');
 }
 
 function textOf(reference: NumberReference, value: number, entry: Entry | undefined): string {
@@ -81,12 +82,17 @@ function textOf(reference: NumberReference, value: number, entry: Entry | undefi
 
 function otherOutputs(
   entry: Entry,
-  { output }: NumberReference,
+  { output, unit }: NumberReference,
   computed: Readonly<Record<string, unknown>>,
 ): OpenedNumber['others'] {
   return entry.outputs.flatMap((field: Field) => {
     const value = computed[field.key];
     if (field.key === output || typeof value !== 'number' || !('unit' in field)) return [];
-    return [{ title: field.title, text: numberText(value, { unit: field.unit, key: field.key, entry: entry.id }) }];
+    return [
+      {
+        title: field.title,
+        text: numberText(value, { unit: unitOfData(field.unit, unit), key: field.key, entry: entry.id }),
+      },
+    ];
   });
 }

@@ -1,4 +1,4 @@
-import { THREAD_WORDS } from '@fillwright/words/en';
+import { THREAD_WORDS, WEIGHTS_PAGE_WORDS } from '@fillwright/words/en';
 import type { Settings } from '@fillwright/engine/dosing';
 import { plainNumber } from '@fillwright/words/numbers';
 import type { WorkbenchState } from '../state/index.ts';
@@ -21,6 +21,8 @@ export interface ThreadFacts extends Pick<WorkbenchState, 'brief'> {
   /** Shell and parts of the set-up that stands. */
   readonly size: string | undefined;
   readonly parts: Settings['parts'] | undefined;
+  /** Weights on the product's sheet, where the page has been there. */
+  readonly weighedCount?: number | undefined;
 }
 
 /**
@@ -48,7 +50,13 @@ export function threadOf(facts: ThreadFacts): { readonly name: string; readonly 
 }
 
 /** What each page hands on, as far as there is something. */
-function wordsOf({ brief, design, size, parts }: ThreadFacts): Partial<Record<Blank['page'], string>> {
+function wordsOf({
+  brief,
+  design,
+  size,
+  parts,
+  weighedCount = 0,
+}: ThreadFacts): Partial<Record<Blank['page'], string>> {
   const [part] = brief.kind === 'sound' ? brief.input.brief.parts : [];
   const disc = parts && Object.values(parts)[0];
   const target = design && `${plainNumber(design.target.fill_mg, { upToSignificantDigits: 5 })}\u202Fmg`;
@@ -57,6 +65,7 @@ function wordsOf({ brief, design, size, parts }: ThreadFacts): Partial<Record<Bl
     ...(part ? { materials: part.material.lot ?? part.name } : {}),
     ...(size === undefined ? {} : { shell: THREAD_WORDS.size(size) }),
     ...(disc === undefined ? {} : { fill: disc }),
+    ...(weighedCount === 0 ? {} : { trial: WEIGHTS_PAGE_WORDS.word(weighedCount) }),
   };
 }
 

@@ -1,7 +1,8 @@
 import { Link } from '@tanstack/react-router';
-import { memo, useMemo, type ReactNode } from 'react';
+import { memo, useMemo, useSyncExternalStore, type ReactNode } from 'react';
 import { THREAD_WORDS } from '@fillwright/words/en';
 import { useWorkbench } from '../state/index.ts';
+import { weighedHere } from '../state/weighed-here.ts';
 import { threadOf, type Blank } from './thread-of.ts';
 import './thread.css';
 
@@ -13,7 +14,12 @@ export function Thread({ here }: { readonly here: Blank['page'] }): ReactNode {
   const size = useWorkbench(({ candidate }) => candidate?.size);
   // A lever that moves keeps its parts: the sentence is not rendered again.
   const parts = useWorkbench(({ candidate }) => candidate?.settings.parts);
-  const { name, blanks } = useMemo(() => threadOf({ brief, design, size, parts }), [brief, design, size, parts]);
+  const weighed = useSyncExternalStore(weighedHere.subscribe, weighedHere.get);
+  const weighedCount = weighed?.id === id ? weighed?.count : undefined;
+  const { name, blanks } = useMemo(
+    () => threadOf({ brief, design, size, parts, weighedCount }),
+    [brief, design, size, parts, weighedCount],
+  );
   return <Sentence {...{ name, blanks, here, id }} />;
 }
 

@@ -1,5 +1,5 @@
 import { DomainError } from '@fillwright/engine/catalogue';
-import { weightsJudged, type WeightsInput, type WeightsJudgement } from '@fillwright/engine/weights';
+import { cardOfShells, weightsJudged, type WeightsInput } from '@fillwright/engine/weights';
 import { readWeights, type WeightsRead } from '@fillwright/contract/weights';
 import type { WeightsAnswer, WeightsFacts, WeightsQuestion } from './weights-calls.ts';
 
@@ -7,25 +7,36 @@ import type { WeightsAnswer, WeightsFacts, WeightsQuestion } from './weights-cal
  * Reads texts of weights and shells, and judges them where both can be read.
  *
  * @param question - the texts, and what is known
- * @returns every line, and the judgement or why there is none
+ * @returns every line, and the judgement or why there is none; of shells alone the limit card
  */
 export function weightsAnswer({ weights, shells, facts }: WeightsQuestion): WeightsAnswer {
-  const read = readWeights(weights);
-  const shellsRead = shells && readWeights(shells);
-  const both = { read, ...(shellsRead ? { shellsRead } : {}) };
-  const areSound = read.faults.length === 0 && (shellsRead?.faults.length ?? 0) === 0;
-  if (!areSound || read.capsules.length === 0) return both;
+  const [read, shellsRead] = [weights && readWeights(weights), shells && readWeights(shells)];
+  const both = { ...(read ? { read } : {}), ...(shellsRead ? { shellsRead } : {}) };
+  const faultCount = (read?.faults.length ?? 0) + (shellsRead?.faults.length ?? 0);
+  if (faultCount > 0) return both;
   try {
-    return { ...both, judgement: judged(inputOf(both, facts), facts.contentAt_mg) };
+    return { ...both, ...saidOf({ read, shellsRead }, facts) };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { ...both, refused: { code: error.code, facts: error.facts } };
   }
 }
 
+interface Texts {
+  readonly read: WeightsRead | undefined;
+  readonly shellsRead: WeightsRead | undefined;
+}
+
+/** Of capsules the judgement, of shells alone their limit card. */
+function saidOf({ read, shellsRead }: Texts, facts: WeightsFacts): Pick<WeightsAnswer, 'judgement' | 'card'> {
+  if (read && read.capsules.length > 0) return { judgement: weightsJudged(inputOf({ read, shellsRead }, facts)) };
+  const card = cardOfShells(facts, (shellsRead ?? read)?.shells_mg ?? []);
+  return card ? { card } : {};
+}
+
 function inputOf(
-  { read, shellsRead }: { readonly read: WeightsRead; readonly shellsRead?: WeightsRead },
-  { contentAt_mg: _at, ...facts }: WeightsFacts,
+  { read, shellsRead }: { readonly read: WeightsRead; readonly shellsRead: WeightsRead | undefined },
+  facts: WeightsFacts,
 ): WeightsInput {
   const shells_mg = shellsRead ? shellsRead.shells_mg : read.shells_mg;
   return {
@@ -35,16 +46,4 @@ function inputOf(
     ...(shells_mg.length > 0 ? { shells_mg } : {}),
     unreadCount: read.unreadCount + (shellsRead?.unreadCount ?? 0),
   };
-}
-
-/** A content that belongs to the target goes with the mean that was found. */
-function judged(input: WeightsInput, contentAt_mg: number | undefined): WeightsJudgement {
-  if (contentAt_mg === undefined || !input.substances) return weightsJudged(input);
-  const mean_mg = weightsJudged({ ...input, tests: [], route: [] }).net?.mean.value_mg;
-  if (mean_mg === undefined) return weightsJudged(input);
-  const substances = input.substances.map((substance) => ({
-    ...substance,
-    content_pct: (substance.content_pct * mean_mg) / contentAt_mg,
-  }));
-  return weightsJudged({ ...input, substances });
 }

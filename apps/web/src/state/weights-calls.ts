@@ -1,16 +1,16 @@
 import type { DomainError } from '@fillwright/engine/catalogue';
+import type { LimitCard } from '@fillwright/engine/design';
 import type { WeightsInput, WeightsJudgement } from '@fillwright/engine/weights';
 import type { WeightsRead, WeightsText } from '@fillwright/contract/weights';
+import type { WorkerThread } from './design-calls.ts';
 
 /** What is known besides the weights themselves. */
-export interface WeightsFacts extends Omit<WeightsInput, 'capsules' | 'basis' | 'shells_mg' | 'unreadCount'> {
-  /** Contents of `substances` belong to capsules of this net mass, and go with the mean; left out: to the mean found. */
-  readonly contentAt_mg?: number;
-}
+export type WeightsFacts = Omit<WeightsInput, 'capsules' | 'basis' | 'shells_mg' | 'unreadCount'>;
 
 /** Texts to read and to judge. */
 export interface WeightsQuestion {
-  readonly weights: WeightsText;
+  /** Left out while nothing is pasted. */
+  readonly weights?: WeightsText;
   /** Empty shells of the lot, if any were pasted. */
   readonly shells?: WeightsText;
   readonly facts: WeightsFacts;
@@ -18,10 +18,12 @@ export interface WeightsQuestion {
 
 /** What the texts say. */
 export interface WeightsAnswer {
-  readonly read: WeightsRead;
+  readonly read?: WeightsRead;
   readonly shellsRead?: WeightsRead;
   /** Left out while something cannot be read or judged. */
   readonly judgement?: WeightsJudgement;
+  /** Of the shells alone, before a capsule is weighed. */
+  readonly card?: LimitCard;
   readonly refused?: { readonly code: DomainError['code']; readonly facts: DomainError['facts'] };
 }
 
@@ -31,29 +33,46 @@ export type WeightsReply = WeightsAnswer & { readonly id: number };
 /** Reads and judges in a thread of its own: ten thousand weights hold up no key. */
 export class WeightsThread {
   readonly #heard: (answer: WeightsAnswer | 'broken') => void;
-  #thread: Worker | undefined;
+  readonly #start: () => WorkerThread;
+  #thread: WorkerThread | undefined;
   #last = 0;
+  #isBusy = false;
+  /** The newest question while another is being answered; those between are never asked. */
+  #waiting: WeightsCall | undefined;
 
-  constructor(heard: (answer: WeightsAnswer | 'broken') => void) {
+  constructor(heard: (answer: WeightsAnswer | 'broken') => void, start: () => WorkerThread = ownThread) {
     this.#heard = heard;
+    this.#start = start;
   }
 
   /** Asks; only the answer to the newest question is heard. */
   ask(question: WeightsQuestion): void {
-    const call: WeightsCall = { ...question, id: ++this.#last };
-    this.#thread ??= this.#begun();
-    this.#thread.postMessage(call);
+    this.#waiting = { ...question, id: ++this.#last };
+    if (!this.#isBusy) this.#next();
   }
 
   close(): void {
     this.#thread?.terminate();
     this.#thread = undefined;
+    this.#isBusy = false;
+    this.#waiting = undefined;
   }
 
-  #begun(): Worker {
-    const thread = new Worker(new URL('./weights-worker.ts', import.meta.url), { type: 'module' });
+  #next(): void {
+    const call = this.#waiting;
+    if (!call) return;
+    this.#waiting = undefined;
+    this.#isBusy = true;
+    this.#thread ??= this.#begun();
+    this.#thread.postMessage(call);
+  }
+
+  #begun(): WorkerThread {
+    const thread = this.#start();
     thread.addEventListener('message', ({ data }: MessageEvent<WeightsReply>) => {
+      this.#isBusy = false;
       if (data.id === this.#last) this.#heard(data);
+      this.#next();
     });
     const broken = (): void => {
       this.close();
@@ -64,3 +83,5 @@ export class WeightsThread {
     return thread;
   }
 }
+
+const ownThread = (): WorkerThread => new Worker(new URL('./weights-worker.ts', import.meta.url), { type: 'module' });

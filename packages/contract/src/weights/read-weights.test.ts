@@ -70,6 +70,8 @@ describe('readWeights', () => {
     ['G 527.9 mg\nT 97.0 mg', {}, ['gross-and-net']],
     ['gross;net\n527.9;430.9', { unit: 'mg' }, ['gross-and-net']],
     ['gross;gross\n527.9;430.9', { unit: 'mg' }, ['columns-twice']],
+    ['430\n430\n430', { unit: 'mg' }, ['all-equal']],
+    ['gross mg;shell mg\n527;97\n528;', { shells: 'own' }, ['pair-incomplete']],
     ['527.9\n530', { unit: 'mg', wheel: { groupCount: 6, columnCount: 12 } }, ['not-a-revolution']],
   ] as const)('refuses: %j %j -> %j', (text, given, expected) => {
     const read = readWeights({ text, ...given });

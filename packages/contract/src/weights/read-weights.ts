@@ -2,6 +2,8 @@ import type { WeighedCapsule, WeightsFault } from '@fillwright/engine/weights';
 import { readColumns } from './read-columns.ts';
 import { readLines } from './read-lines.ts';
 import { tableOfLines } from './table-of-lines.ts';
+import { columnFaults } from './column-faults.ts';
+import { withoutTotals } from './without-totals.ts';
 import type { WeightsLine, WeightsRead, WeightsText } from './weights-read.ts';
 import type { RowRead, RowsRead } from './row-read.ts';
 
@@ -31,22 +33,23 @@ function refused({ basis = 'gross' }: WeightsText, fault: WeightsFault): Weights
 
 function assembled(given: WeightsText, rows: RowsRead): WeightsRead {
   const { basis, unit, ignoredColumns } = rows;
-  const isOwn = given.shells === undefined ? hasOwnShells(rows.rows) : given.shells === 'own';
-  const capsules = rows.rows.flatMap((row) => capsuleOf(row, isOwn));
-  const shells_mg = rows.rows.flatMap(({ read }) => {
+  const lines = withoutTotals(rows.rows);
+  const isOwn = given.shells === undefined ? hasOwnShells(lines) : given.shells === 'own';
+  const capsules = lines.flatMap((row) => capsuleOf(row, isOwn));
+  const shells_mg = lines.flatMap(({ read }) => {
     const isSpare = read.kind === 'row' && read.shell_mg !== undefined && !(isOwn && read.mass_mg !== undefined);
     return isSpare ? [read.shell_mg] : [];
   });
   const placed = withPlaces(capsules, given);
-  const faults = [...rows.faults, ...placed.faults];
+  const faults = [...rows.faults, ...placed.faults, ...columnFaults(lines, given.shells === 'own')];
   const isSound = faults.length === 0 && capsules.length + shells_mg.length > 0;
   if (faults.length === 0 && !isSound) faults.push({ code: 'no-weights' });
-  const lines = linesOf(rows.rows);
+  const read = linesOf(lines);
   return {
-    ...{ lines, faults, basis, ignoredColumns, ...(unit === undefined ? {} : { unit }) },
+    ...{ lines: read, faults, basis, ignoredColumns, ...(unit === undefined ? {} : { unit }) },
     capsules: isSound ? placed.capsules : [],
     shells_mg: isSound ? shells_mg : [],
-    unreadCount: lines.filter((line) => line.kind === 'struck' && line.mayBeWeight).length,
+    unreadCount: read.filter((line) => line.kind === 'struck' && line.mayBeWeight).length,
   };
 }
 

@@ -35,7 +35,8 @@ export function assuranceOfWeights(
         probabilityOfPassingUniformityOfMass({ mean: net.mean.value_mg, relativeSd_pct });
       const atEstimate_frac = rsd_pct > 0 ? passes(rsd_pct) : 1;
       const lowerBound_frac = rsd_pct > 0 ? passes(upperRsd_pct(net)) : 1;
-      return [{ test, confidence_frac: CONFIDENCE_frac, lowerBound_frac, atEstimate_frac }];
+      const boundRsd_pct = rsd_pct > 0 ? upperRsd_pct(net) : 0;
+      return [{ test, confidence_frac: CONFIDENCE_frac, lowerBound_frac, atEstimate_frac, boundRsd_pct }];
     }
     if (test !== 'dosage-units-by-mass') return [];
     return substances.map(({ name, content_pct, target_pct }): AssuranceOfPassing => {
@@ -44,7 +45,9 @@ export function assuranceOfWeights(
       const { lowerBound } = assuranceOfSample({ ...batch, n: net.capsuleCount, confidence: CONFIDENCE_frac });
       const atEstimate_frac = probabilityOfPassingDosageUnits(batch);
       const known = { test, substance: name, confidence_frac: CONFIDENCE_frac };
-      return { ...known, lowerBound_frac: lowerBound, atEstimate_frac };
+      const of = target_pct === undefined ? {} : { target_pct };
+      const contents = { mean_pct: batch.mean, sd_pct: batch.sd, ...of };
+      return { ...known, lowerBound_frac: lowerBound, atEstimate_frac, contents };
     });
   });
 }

@@ -1,9 +1,9 @@
-import type { Conclusion, LimitVerdict, Revolution, TestVerdict } from './weights-judgement.ts';
+import { areAllEqual } from './are-all-equal.ts';
+import { leastCount } from './least-count.ts';
+import { namedCapsule } from './limit-verdicts.ts';
+import type { Conclusion, LimitVerdict, NamedCapsule, Revolution, TestVerdict } from './weights-judgement.ts';
 import type { TareOfWeights } from './net-masses.ts';
 import type { StepOfPin, WeightsInput } from './weights-input.ts';
-
-/** Fewer capsules than this say nothing of a mean that should move a machine. @source common practice, no source */
-const LEAST_COUNT = 10;
 
 /** What the conclusion is drawn from. */
 export interface Findings {
@@ -26,7 +26,14 @@ export interface Findings {
  * @validity advice; a person decides
  */
 export function conclusion(found: Findings): Conclusion {
-  return placeFault(found) ?? failure(found) ?? releaseOutcome(found) ?? adviceOnMean(found);
+  return sameEverywhere(found) ?? placeFault(found) ?? failure(found) ?? releaseOutcome(found) ?? adviceOnMean(found);
+}
+
+function sameEverywhere({ input }: Findings): Conclusion | undefined {
+  const [first] = input.capsules;
+  return first && areAllEqual(input)
+    ? { code: 'all-equal', mass_mg: first.mass_mg, capsuleCount: input.capsules.length }
+    : undefined;
 }
 
 function placeFault({ revolution }: Findings): Conclusion | undefined {
@@ -81,11 +88,17 @@ function releaseOutcome({ input, tests, mean_mg }: Findings): Conclusion | undef
 function adviceOnMean(found: Findings): Conclusion {
   const { input, tared, mean_mg } = found;
   const capsuleCount = input.capsules.length;
-  const neededCount = Math.min(LEAST_COUNT, input.limits?.sampleCount ?? LEAST_COUNT);
-  if (capsuleCount < neededCount) return { code: 'not-enough-data', capsuleCount, neededCount };
+  const neededCount = leastCount(input);
+  if (capsuleCount < neededCount) return { code: 'not-enough-data', capsuleCount, neededCount, ...onlyOf(found) };
   if (!tared.masses) return { code: 'net-not-known', mean_mg };
   const mean = found.limits.find(({ what }) => what === 'mean');
   return mean ? adviceByLimit(found, mean) : { code: 'no-limits', mean_mg, capsuleCount };
+}
+
+function onlyOf({ input, mean_mg }: Findings): { readonly only?: NamedCapsule } {
+  if (input.capsules.length !== 1) return {};
+  const of = { index: 0, net_mg: mean_mg, target_mg: input.target_mg ?? mean_mg };
+  return { only: namedCapsule(input, of) };
 }
 
 function adviceByLimit({ input, tared, mean_mg }: Findings, mean: LimitVerdict): Conclusion {

@@ -34,7 +34,7 @@ export function knownOfBrief({ brief, filler, purpose, size }: BriefAndPurpose):
   const tests: WeightTest[] = [...new Set(brief.route.filter(({ use }) => isNamed(use)).map(({ test }) => test))];
   const shell = size === undefined ? brief.shells[0] : brief.shells.find((each) => each.size === size);
   const substances = target.substances.flatMap(({ name, content_pct }) =>
-    content_pct === undefined || purpose === 'release' ? [] : [{ name, content_pct }],
+    content_pct === undefined || purpose === 'release' ? [] : [{ name, content_pct, contentAt_mg: target.fill_mg }],
   );
   return {
     ...{ target_mg: target.fill_mg, limits: brief.inProcess, tests, route: tests, loadCount: brief.parts.length },

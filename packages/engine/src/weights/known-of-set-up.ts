@@ -1,6 +1,9 @@
 import { placesOf, type RankedCandidate, type SearchInput } from '#design';
 import type { PossibleCause, StepOfPin, WeightsInput } from './weights-input.ts';
 
+/** What is read of a set-up. */
+type SetUp = Pick<RankedCandidate, 'expected' | 'size' | 'method' | 'settings' | 'prediction'>;
+
 /**
  * What the set-up on the machine says about a column of weights: what to turn when the mean is off, and what each pin would
  * take away in its column if it did not go down.
@@ -12,10 +15,7 @@ import type { PossibleCause, StepOfPin, WeightsInput } from './weights-input.ts'
  * @source prediction of the method with the pin at depth 0, against the prediction as set
  * @validity as the method; a pin stuck half-way takes less
  */
-export function knownOfSetUp(
-  input: SearchInput,
-  candidate: RankedCandidate,
-): Pick<WeightsInput, 'corrections' | 'causes'> {
+export function knownOfSetUp(input: SearchInput, candidate: SetUp): Pick<WeightsInput, 'corrections' | 'causes'> {
   const { under, over } = candidate.expected;
   const step = ({ adjuster, change_mg_per_step, step_mm }: StepOfPin): StepOfPin => ({
     ...{ adjuster, change_mg_per_step, step_mm },
@@ -26,10 +26,7 @@ export function knownOfSetUp(
   };
 }
 
-function stuckPins(
-  input: SearchInput,
-  { size, method: methodId, settings, prediction }: RankedCandidate,
-): PossibleCause[] {
+function stuckPins(input: SearchInput, { size, method: methodId, settings, prediction }: SetUp): PossibleCause[] {
   const place = placesOf(input).places.find(({ record, method }) => record.size === size && method.id === methodId);
   if (!place) return [];
   const { method, context } = place;

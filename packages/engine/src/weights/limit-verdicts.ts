@@ -1,4 +1,6 @@
 import { limitCard, type LimitCard } from '#design';
+import { areAllEqual } from './are-all-equal.ts';
+import { leastCount } from './least-count.ts';
 import type { LimitReason, LimitVerdict, NamedCapsule } from './weights-judgement.ts';
 import type { TareOfWeights } from './net-masses.ts';
 import type { WeightsInput } from './weights-input.ts';
@@ -44,7 +46,7 @@ export function limitVerdicts(input: WeightsInput, tared: TareOfWeights): readon
     .filter((index) => !isAction.has(index))
     .map(named);
   return [
-    { what: 'mean', ...meanVerdict(net_mg, { card, tared }), ...mean, ...nothing },
+    { what: 'mean', ...meanVerdict(input, { card, tared, net_mg }), ...mean, ...nothing },
     {
       ...{ what: 'single', verdict: outside.length > 0 ? 'fail' : 'pass' },
       ...{ reasons: outside.length > 0 ? ['outside-limits'] : [], ...single, outside, alerts },
@@ -76,14 +78,23 @@ function beyond(net_mg: readonly number[], limits: LimitCard['meanAction']): num
   return net_mg.flatMap((mass_mg, i) => (mass_mg < limits.netLow_mg || mass_mg > limits.netHigh_mg ? [i] : []));
 }
 
+interface MeanFacts {
+  readonly card: LimitCard;
+  readonly tared: TareOfWeights;
+  readonly net_mg: readonly number[];
+}
+
 function meanVerdict(
-  net_mg: readonly number[],
-  { card, tared }: { readonly card: LimitCard; readonly tared: TareOfWeights },
+  input: WeightsInput,
+  { card, tared, net_mg }: MeanFacts,
 ): Pick<LimitVerdict, 'verdict' | 'reasons' | 'value_mg'> {
   const value_mg = net_mg.reduce((sum, mass_mg) => sum + mass_mg, 0) / net_mg.length;
   const { netLow_mg, netHigh_mg } = card.meanAction;
   const isOfPlan = net_mg.length === card.sampleCount;
   const plan: LimitReason[] = isOfPlan ? [] : ['count-not-of-plan'];
+  const nothing: LimitReason | undefined =
+    net_mg.length < leastCount(input) ? 'too-few' : areAllEqual(input) ? 'all-equal' : undefined;
+  if (nothing) return { verdict: 'cannot-tell', reasons: [nothing], value_mg };
   const blur_mg = tared.way === 'mean-tare' ? Z_95 * (tared.tare?.standardError_mg ?? 0) : 0;
   const toLimit_mg = Math.min(Math.abs(value_mg - netLow_mg), Math.abs(value_mg - netHigh_mg));
   if (toLimit_mg < blur_mg) return { verdict: 'cannot-tell', reasons: [...plan, 'tare-not-sure'], value_mg };

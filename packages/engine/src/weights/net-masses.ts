@@ -1,3 +1,4 @@
+import { tareOfShells } from './tare-of-shells.ts';
 import type { NetFromGross } from './weights-judgement.ts';
 import type { WeightsInput } from './weights-input.ts';
 
@@ -10,12 +11,7 @@ export interface NetMasses {
 /** How net is found from what was weighed, before any spread is computed. */
 export interface TareOfWeights {
   readonly way: NetFromGross['way'];
-  readonly tare?: {
-    readonly mean_mg: number;
-    readonly sd_mg: number;
-    readonly shellCount: number;
-    readonly standardError_mg: number;
-  };
+  readonly tare?: ReturnType<typeof tareOfShells>;
   /** Left out when no tare is known. */
   readonly masses?: NetMasses;
 }
@@ -58,12 +54,4 @@ function tareOf({ shells_mg = [], tare }: WeightsInput): TareOfWeights['tare'] {
   if (!tare) return undefined;
   const { mean_mg, sd_mg, shellCount, standardError_mg = sd_mg } = tare;
   return { mean_mg, sd_mg, shellCount, standardError_mg };
-}
-
-function tareOfShells(shells_mg: readonly number[]): NonNullable<TareOfWeights['tare']> {
-  const shellCount = shells_mg.length;
-  const mean_mg = shells_mg.reduce((sum, mass_mg) => sum + mass_mg, 0) / shellCount;
-  const squares = shells_mg.reduce((sum, mass_mg) => sum + (mass_mg - mean_mg) * (mass_mg - mean_mg), 0);
-  const sd_mg = shellCount > 1 ? Math.sqrt(squares / (shellCount - 1)) : NaN;
-  return { mean_mg, sd_mg, shellCount, standardError_mg: sd_mg / Math.sqrt(shellCount) };
 }

@@ -33,12 +33,9 @@ export function notesOf(facts: NotedFacts): readonly WeightsNote[] {
 function notesOnWeights({ input, outlierCount, hasCapability }: NotedFacts): WeightsNote[] {
   const { unreadCount = 0, capsules } = input;
   const capsuleCount = capsules.length;
-  const mass_mg = capsules[0]?.mass_mg ?? NaN;
-  const isEqual = capsuleCount > 2 && capsules.every((capsule) => capsule.mass_mg === mass_mg);
   return [
     ...noteIf(unreadCount > 0, 'weights-not-read', { unreadCount }),
     ...noteIf(outlierCount > 0, 'outliers-flagged', { outlierCount }),
-    ...noteIf(isEqual, 'all-equal', { mass_mg }),
     ...noteIf(hasCapability && capsuleCount < CAPSULES_FOR_CAPABILITY, 'few-for-capability', {
       ...{ capsuleCount, askedCount: CAPSULES_FOR_CAPABILITY },
     }),

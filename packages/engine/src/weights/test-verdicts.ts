@@ -8,6 +8,7 @@ import {
   type MassJudgement,
   type SupplementJudgement,
 } from '@fillwright/stats/decisions';
+import { areAllEqual } from './are-all-equal.ts';
 import { namedCapsule } from './limit-verdicts.ts';
 import type { NetMasses, TareOfWeights } from './net-masses.ts';
 import type { NamedCapsule, TestReason, TestVerdict, Verdict } from './weights-judgement.ts';
@@ -27,18 +28,21 @@ type Outcome = AnyJudgement & NumbersOf;
  *
  * @param input - weights, purpose and tests
  * @param tared - net masses
+ * @param isRevolution - the weights are one full revolution
  * @returns one verdict for each test, for dosage units one for each substance
  * @throws StatsError "out-of-range" (an assay, a target or loadCount out of range)
  * @source the chapters through package stats; conduct: practice of this project
  * @validity each test asks for its own number of capsules; another number is cannot-tell
  */
-export function testVerdicts(input: WeightsInput, tared: TareOfWeights): readonly TestVerdict[] {
+export function testVerdicts(input: WeightsInput, tared: TareOfWeights, isRevolution: boolean): readonly TestVerdict[] {
   return input.tests.flatMap((test): TestVerdict[] => {
     if (test === 'dosage-units-by-content' || test === 'uniformity-of-content')
       return [
         { test, ...withoutNumbers('needs-content-of-units', 'the content of single capsules, by assay of each') },
       ];
     const { masses } = tared;
+    // Every bore once, at one moment: no sample of a lot, whatever it is called.
+    if (isRevolution) return [{ test, ...withoutNumbers('one-revolution') }];
     if (!masses) return [{ test, ...withoutNumbers('net-not-known') }];
     if (test !== 'dosage-units-by-mass') return [{ test, ...judged(input, tared, { test, masses }) }];
     if (!input.substances || input.substances.length === 0) return [{ test, ...withoutNumbers('content-not-known') }];
@@ -73,10 +77,13 @@ function judged(input: WeightsInput, tared: TareOfWeights, applied: Applied): Ju
   };
 }
 
-/** What bars a verdict on release whatever the numbers say. */
-function barredBy({ purpose, unreadCount = 0 }: WeightsInput, isBlurred: boolean): TestReason[] {
-  if (purpose !== 'release') return [];
+/** What bars a verdict whatever the numbers say. */
+function barredBy(input: WeightsInput, isBlurred: boolean): TestReason[] {
+  const { purpose, unreadCount = 0 } = input;
+  const always: TestReason[] = areAllEqual(input) ? ['all-equal'] : [];
+  if (purpose !== 'release') return always;
   return [
+    ...always,
     ...(unreadCount > 0 ? (['weights-not-read'] as const) : []),
     ...(isBlurred ? (['mean-tare-only'] as const) : []),
   ];

@@ -36,6 +36,8 @@ export type WeightTest = DossierTest;
 export interface WeighedSubstance {
   readonly name: string;
   readonly content_pct: number;
+  /** The content belongs to a capsule of this net mass and goes with the mean found; left out: it is that of the mean found. */
+  readonly contentAt_mg?: number;
   /** Target content T of the dossier, % of the claim; left out: 100. */
   readonly target_pct?: number;
 }

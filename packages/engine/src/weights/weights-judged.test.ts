@@ -208,10 +208,25 @@ describe('weightsJudged', () => {
     const found = weightsJudged(asked(shift, { basis: 'gross', tare: TARE, tests: [] }));
     expect(found).toMatchObject({ verdict: 'cannot-tell', conclusion: { code: 'mean-cannot-be-told' } });
   });
-  test('limit: all equal pass, with a note that asks whether they were copied', () => {
+  test('refuses: weights that are all equal pass nothing', () => {
     const found = weightsJudged(asked(new Array<number>(20).fill(430)));
-    expect(found.verdict).toBe('pass');
-    expect(found.notes.map(({ code }) => code)).toContain('all-equal');
+    expect(found).toMatchObject({ verdict: 'cannot-tell', conclusion: { code: 'all-equal', mass_mg: 430 } });
+    expect(found.tests[0]).toMatchObject({ verdict: 'cannot-tell', reasons: ['all-equal'], wouldBe: 'pass' });
+  });
+  test.each([
+    { meanAction_pct: 8 },
+    { individualAction_pct: 100 },
+    { individualAlert_pct: 9 },
+    { meanAction_pct: NaN },
+    { individualAction_pct: 0 },
+  ])('refuses: limits %j that exclude each other or everything', (more) => {
+    expect(() => weightsJudged(asked(TWENTY, { limits: { ...LIMITS, ...more } }))).toThrow(DomainError);
+  });
+  test('golden: a content that belongs to the target goes with the mean: 100 x 420 / 430', () => {
+    const light = [419, 421, 418, 422, 417, 423, 416, 424, 415, 425];
+    const substances = [{ name: 'base', content_pct: 100, contentAt_mg: 430 }];
+    const [found] = weightsJudged(asked(light, { tests: ['dosage-units-by-mass'], substances })).tests;
+    expect(found?.numbers['assay_pct']).toBeCloseTo((100 * 420) / 430, 9);
   });
   test('property: the order of the weights changes no figure and no verdict', () => {
     fc.assert(

@@ -24,50 +24,64 @@ import type { WeightsInput } from './weights-input.ts';
  * @param input - weights with what is known of them; masses finite and above 0
  * @returns plain data; the overall verdict is the worst of limits and tests (tests of trial data decide nothing), cannot-tell
  *   when nothing was asked
- * @throws DomainError "not-positive" (a mass that is not a finite number above 0, a target), "out-of-range" (limits, loads,
- *   assay)
+ * @throws DomainError "not-positive" (a mass that is not a finite number above 0, a target), "out-of-range" (limits that
+ *   exclude each other, a gross mass not above its shell, loads, assay)
  * @source each part names its own
  * @validity as each test and limit says; advice, a person decides
  */
 export function weightsJudged(input: WeightsInput): WeightsJudgement {
   requireMasses(input);
-  return fromStats(() => judgement(input));
+  requireLimits(input);
+  const tared = netMasses(input);
+  requireFill(input, tared);
+  return fromStats(() => judgement(input, tared));
 }
 
-function judgement(input: WeightsInput): WeightsJudgement {
-  const tared = netMasses(input);
+function judgement(given: WeightsInput, tared: TareOfWeights): WeightsJudgement {
   const { masses } = tared;
-  const masses_mg = input.capsules.map(({ mass_mg }) => mass_mg);
+  const masses_mg = given.capsules.map(({ mass_mg }) => mass_mg);
   const told_mg = masses?.net_mg ?? masses_mg;
   const mean_mg = meanOf(told_mg);
+  const input = withContents(given, masses ? mean_mg : undefined);
+  const revolution = revolutionOf(input, told_mg);
   const limits = limitVerdicts(input, tared);
-  const tests = testVerdicts(input, tared);
+  const tests = testVerdicts(input, tared, revolution !== undefined || input.wheel !== undefined);
   const card = cardOf(input, tared);
-  const summaries = {
-    ...(input.basis === 'gross' && masses_mg.length > 1 ? { gross: massSummary(masses_mg) } : {}),
-    ...(masses && told_mg.length > 1 ? { net: netSummary(told_mg, tared) } : {}),
-  };
+  const summaries = summariesOf(input, tared);
   const netFrom = netFromGross(tared, summaries.gross);
   const far = outliers(masses_mg).map((index) =>
     namedCapsule(input, { index, net_mg: told_mg[index]!, target_mg: mean_mg }),
   );
-  const revolution = revolutionOf(input, told_mg);
   const forecast: Forecast = revolution ? { assurance: [], revolution } : forecastOf(input, summaries.net, card);
+  const found = { input, tared, mean_mg, limits, tests, revolution };
+  const noted = { input, netFrom, outlierCount: far.length, card, hasCapability: forecast.capability !== undefined };
   return {
     verdict: worst(input, [...limits, ...(input.purpose === 'trial' ? [] : tests)]),
-    purpose: input.purpose,
-    conclusion: conclusion({ input, tared, mean_mg, limits, tests, revolution }),
+    ...{ purpose: input.purpose, conclusion: conclusion(found) },
     ...{ ...summaries, netFrom, outliers: far, tests, limits, ...forecast },
     ...(masses ? { net_mg: told_mg, ...barsOf(told_mg, card) } : {}),
     ...(card && tared.tare ? { card } : {}),
-    notes: notesOf({
-      input,
-      netFrom,
-      outlierCount: far.length,
-      card,
-      hasCapability: forecast.capability !== undefined,
-    }),
+    notes: notesOf(noted),
   };
+}
+
+/** One weight has no spread, and no summary. */
+function summariesOf({ capsules, basis }: WeightsInput, tared: TareOfWeights): Pick<WeightsJudgement, 'gross' | 'net'> {
+  if (capsules.length < 2) return {};
+  return {
+    ...(basis === 'gross' ? { gross: massSummary(capsules.map(({ mass_mg }) => mass_mg)) } : {}),
+    ...(tared.masses ? { net: netSummary(tared.masses.net_mg, tared) } : {}),
+  };
+}
+
+/** A content that belongs to the target goes with the mean that was found. */
+function withContents(input: WeightsInput, mean_mg: number | undefined): WeightsInput {
+  if (!input.substances || mean_mg === undefined) return input;
+  const substances = input.substances.map(({ contentAt_mg = mean_mg, ...substance }) => ({
+    ...substance,
+    content_pct: (substance.content_pct * mean_mg) / contentAt_mg,
+  }));
+  return { ...input, substances };
 }
 
 type Forecast = Pick<WeightsJudgement, 'assurance' | 'capability' | 'revolution'>;
@@ -93,6 +107,34 @@ function requireMasses({ capsules, shells_mg = [], target_mg }: WeightsInput): v
   }
   for (const shell_mg of shells_mg) positive('shells_mg', shell_mg);
   positive('target_mg', target_mg);
+}
+
+/** Limits that no capsule, or no mean of capsules, could be judged by. */
+function requireLimits({ limits }: WeightsInput): void {
+  if (!limits) return;
+  const { meanAction_pct, individualAction_pct, individualAlert_pct = individualAction_pct } = limits;
+  const within = (field: string, value: number, bound: { readonly below?: number; readonly max?: number }): void => {
+    const { below = Infinity, max = Infinity } = bound;
+    if (!(value > 0 && value < below && value <= max))
+      throw new DomainError('out-of-range', { field, value, above: 0, ...bound });
+  };
+  within('individualAction_pct', individualAction_pct, { below: 100 });
+  within('meanAction_pct', meanAction_pct, { max: individualAction_pct });
+  within('individualAlert_pct', individualAlert_pct, { max: individualAction_pct });
+}
+
+/** A capsule that weighs no more than its shell holds nothing: shells of another lot, or net taken for gross. */
+function requireFill({ capsules }: WeightsInput, { masses }: TareOfWeights): void {
+  for (const [i, net_mg] of (masses?.net_mg ?? []).entries()) {
+    if (net_mg > 0) continue;
+    const { mass_mg, line = i + 1 } = capsules[i]!;
+    throw new DomainError('out-of-range', {
+      row: line,
+      field: 'mass_mg',
+      value: mass_mg,
+      above: masses!.shells_mg[i]!,
+    });
+  }
 }
 
 function meanOf(masses_mg: readonly number[]): number {

@@ -71,6 +71,8 @@ export type TestReason =
   | MassReason
   | SupplementReason
   | 'net-not-known'
+  | 'one-revolution'
+  | 'all-equal'
   | 'mean-tare-only'
   | 'weights-not-read'
   | 'content-not-known'
@@ -93,7 +95,8 @@ export interface TestVerdict {
 }
 
 /** Why a limit is not kept, or cannot be told; `count-not-of-plan` stands beside any verdict. */
-export type LimitReason = 'net-not-known' | 'outside-limits' | 'count-not-of-plan' | 'tare-not-sure';
+export type LimitReason =
+  'net-not-known' | 'outside-limits' | 'count-not-of-plan' | 'tare-not-sure' | 'too-few' | 'all-equal';
 
 /** In-process limits of the dossier on this sample. */
 export interface LimitVerdict {
@@ -121,6 +124,10 @@ export interface AssuranceOfPassing {
   readonly lowerBound_frac?: number;
   /** Probability of passing if mean and sd were exactly those found: no bound. */
   readonly atEstimate_frac: number;
+  /** Uniformity of mass: the upper limit of the RSD, at which the bound holds. */
+  readonly boundRsd_pct?: number;
+  /** Dosage units: mean and spread of the contents, and their target where the dossier sets one. */
+  readonly contents?: { readonly mean_pct: number; readonly sd_pct: number; readonly target_pct?: number };
 }
 
 /** Long-term performance of this sample against the single limits; a few capsules say little, so the interval is part of it. */
@@ -192,7 +199,14 @@ export interface Revolution {
 /** The one sentence that comes first. `words` has it. */
 export type Conclusion =
   | { readonly code: 'no-limits'; readonly mean_mg: number; readonly capsuleCount: number }
-  | { readonly code: 'not-enough-data'; readonly capsuleCount: number; readonly neededCount: number }
+  | {
+      readonly code: 'not-enough-data';
+      readonly capsuleCount: number;
+      readonly neededCount: number;
+      /** The one weight there is. */
+      readonly only?: NamedCapsule;
+    }
+  | { readonly code: 'all-equal'; readonly mass_mg: number; readonly capsuleCount: number }
   | { readonly code: 'net-not-known'; readonly mean_mg: number }
   | { readonly code: 'leave-alone'; readonly mean_mg: number; readonly target_mg: number }
   | { readonly code: 'mean-cannot-be-told'; readonly mean_mg: number; readonly tareStandardError_mg: number }
@@ -229,7 +243,6 @@ export type NoteCode =
   | 'few-shells'
   | 'tare-is-guess'
   | 'few-for-capability'
-  | 'all-equal'
   | 'gross-check-not-honest';
 
 /** Things to know that decide nothing by themselves. */

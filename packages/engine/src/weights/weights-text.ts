@@ -26,6 +26,8 @@ export const WEIGHTS_FAULTS = [
   'gross-and-net',
   'too-many-lines',
   'not-a-revolution',
+  'all-equal',
+  'pair-incomplete',
 ] as const;
 
 export interface WeightsFault {

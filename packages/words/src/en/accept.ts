@@ -14,10 +14,10 @@ export const ACCEPT_WORDS = {
   shellsNotRead: 'every line of empty shells must be read, and two at least; heal these lines or take them out.',
   theSubstance: 'the substance',
   verdicts: { pass: 'pass', fail: 'FAIL', 'cannot-tell': 'cannot tell' } as const,
-  verdict: (verdict: 'pass' | 'fail' | 'cannot-tell', purpose: string): string =>
-    `Verdict: ${verdict === 'cannot-tell' ? 'cannot tell' : verdict}, as ${purpose}.`,
+  verdict: (verdict: 'pass' | 'fail' | 'cannot-tell', of: { purpose: string; isAsked: boolean }): string =>
+    `Verdict: ${verdict === 'cannot-tell' ? 'cannot tell' : verdict}, as ${of.purpose}${of.isAsked ? '' : '; no limit and no test was asked about'}.`,
   summary: (lines: number, weights: number, struck: number): string =>
-    `Weights: ${lines} lines, ${weights} weights, ${struck} struck. Intervals are 95 %.`,
+    `Weights: ${lines} ${lines === 1 ? 'line' : 'lines'}, ${weights} ${weights === 1 ? 'weight' : 'weights'}, ${struck} struck. Intervals are 95 %.`,
   summaryColumns: ['', 'n', 'mean mg', 'between', 'sd mg', 'RSD', 'between', 'lowest', 'highest'],
   oneWeight: 'one weight has no spread',
   tare: (of: { way: string; mean: string; sd?: string; count: number; error?: string }): string =>

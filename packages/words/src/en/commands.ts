@@ -50,7 +50,7 @@ Lines that are no weight are struck and named; units are never guessed.
                  the brief); --set-up <rank> names the set-up of "fillwright design" that is mounted: which pin to turn or free
   --json      print lines and judgement as JSON
 
-Exit code: 0 pass, or nothing was asked; 1 fail or cannot tell; 2 wrong input; 3 when a file cannot be read.
+Exit code: 0 pass; 1 fail or cannot tell, also when nothing was asked; 2 wrong input; 3 when a file cannot be read.
 
 Example: fillwright accept examples/alder-200-gross.csv --shells examples/alder-200-shells.csv
            --brief examples/alder-200.brief.yaml --purpose in-process`,

@@ -118,8 +118,8 @@ export const DESIGN_WORDS = {
     alert: 'single, alert',
     action: 'single, action',
   },
-  tare: (of: { mean: string; se: string; n: number; lot: string }): string =>
-    `Tare ${of.mean} mg, standard error ${of.se} mg from ${of.n} shells; valid for shell lot ${of.lot} only.`,
+  tare: (of: { mean: string; se: string; n: number; lot: string | undefined }): string =>
+    `Tare ${of.mean} mg, standard error ${of.se} mg from ${of.n} shells; valid for ${of.lot === undefined ? 'the lot of these shells' : `shell lot ${of.lot}`} only.`,
   tareGuess: (mean: string): string =>
     `Tare ${mean} mg is trade custom, a guess: weigh 50 shells of the lot before the gross limits are used.`,
   blur: (blur: string): string => `A single gross weight is blurred by its shell: ±${blur} mg (9 in 10).`,

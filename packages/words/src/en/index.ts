@@ -39,4 +39,6 @@ export {
   weightsFaultSentence,
   weightsNoteSentence,
 } from './weights.ts';
-export { exampleWeights, WEIGHTS_PAGE_WORDS } from './weights-page.ts';
+export { exampleWeights } from './example-weights.ts';
+export { WEIGHTS_PAGE_WORDS } from './weights-page.ts';
+export { WEIGHTS_VERDICT_WORDS } from './weights-verdicts.ts';

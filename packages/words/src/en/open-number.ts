@@ -122,6 +122,7 @@ export const OPEN_NUMBER_WORDS = {
   },
   over: (text: string): string => `more than ${text}`,
   ofRank: (rank: number): string => `Of set-up ${rank} in the table, not of the one that is drawn.`,
+  firstOf: (of: { first: string; count: number }): string => `${of.first} … ${of.count} values`,
   gone: 'This number is no longer on the page.',
   opens: 'opens',
   computedOpens: 'computed, opens',

@@ -1,6 +1,9 @@
 import { plainNumber } from '#numbers';
 
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+/** Thousands stand apart by a narrow blank: 10 000. */
+const whole = (count: number): string =>
+  String(count).replace(/(\d)(?=(\d{3})+$)/g, count < 10_000 ? '$1' : '$1\u202F');
+const counted = (count: number, one: string): string => `${whole(count)} ${one}${count === 1 ? '' : 's'}`;
 const mg = (value: number, decimals = 1): string => plainNumber(value, { decimals }).replace('-', '−');
 
 /** The page of weights: pasted text, conclusion, verdicts, limit card, one page of paper. */
@@ -29,16 +32,17 @@ export const WEIGHTS_PAGE_WORDS = {
   openFile: 'Open a file',
   drop: 'Drop the file: its text replaces the weights, and undo brings them back.',
   edit: 'Change the text',
-  read: 'Show what was read',
   undo: 'Undo',
   redo: 'Redo',
+  undoKeys: 'Ctrl+Z',
+  redoKeys: 'Ctrl+Shift+Z or Ctrl+Y',
   print: 'Print verdicts and limit card',
   asked: 'What is asked',
   kept: 'Kept as it came',
   counts: (of: { lines: number; weights: number; struck: number }): string =>
-    `${counted(of.lines, 'line')}: ${counted(of.weights, 'weight')}, ${of.struck} struck as no weight`,
+    `${counted(of.lines, 'line')}: ${counted(of.weights, 'weight')}${of.struck === 0 ? '' : `, ${whole(of.struck)} struck as no weight`}`,
   shellCounts: (of: { lines: number; shells: number; struck: number }): string =>
-    `${counted(of.lines, 'line')}: ${counted(of.shells, 'shell')}, ${of.struck} struck`,
+    `${counted(of.lines, 'line')}: ${counted(of.shells, 'shell')}${of.struck === 0 ? '' : `, ${whole(of.struck)} struck`}`,
   listLabel: (what: string): string => `${what}, line by line`,
   far: 'far off',
   low: 'low',
@@ -50,13 +54,13 @@ export const WEIGHTS_PAGE_WORDS = {
   moreLines: (count: number): string => `And ${count} more; they are struck in the list.`,
   choices: {
     purpose: 'These weights are',
-    purposeHelp: 'Data of a trial never release a lot; release data are judged by the tests of the dossier only.',
+    purposeHelp: 'What they may decide. Data of a trial never release a lot.',
     purposes: { trial: 'of a trial or set-up', 'in-process': 'an in-process check', release: 'a release sample' },
     basis: 'The balance showed',
     basisHelp: 'A heading in the text says it better.',
     bases: { gross: 'gross weights', net: 'net weights' },
-    unit: 'Unit, where none is written',
-    unitHelp: 'Asked only where neither heading nor line says it.',
+    unit: 'Unit',
+    unitHelp: 'For weights that bear none.',
     noUnit: 'as written',
     revolution: 'One full revolution, group after group',
     revolutionHelp: (of: { groups: number; columns: number }): string =>
@@ -68,8 +72,8 @@ export const WEIGHTS_PAGE_WORDS = {
     meanHelp: 'In % of the target.',
     single: 'Single limit, ±',
     singleHelp: 'In % of the target.',
-    content: 'Content at the mean mass',
-    contentHelp: 'From the assay of the lot, % of the claim; the mass variation test needs it.',
+    content: 'Assay of the lot',
+    contentHelp: 'Content at the mean mass, % of the claim; dosage units by mass need it.',
     groups: 'Groups',
     columns: 'Columns in a group',
     countHelp: 'Of the filler.',
@@ -78,21 +82,18 @@ export const WEIGHTS_PAGE_WORDS = {
   rules: {
     trial: 'Trial: tests are computed and decide nothing about a lot.',
     'in-process': 'In-process check: limits and the in-process tests of the dossier count.',
-    release:
-      'Release: only tests that the dossier names. A failure opens an investigation; it is never weighed again until it passes.',
+    release: 'Release: only tests that the dossier names. A failure opens an investigation; there is no second try.',
   },
-  nothing: 'Nothing is judged yet.',
+  nothing: 'Nothing is judged yet: see what is said beside the text.',
+  onlyShells: 'Limit card for these shells; paste filled capsules to judge them',
+  known: 'What these weights will be held against',
   busy: 'Reading …',
-  verdicts: { pass: 'passes', fail: 'fails', 'cannot-tell': 'no verdict' },
-  act: 'act',
-  inside: 'inside',
-  outside: 'outside',
-  alert: 'alert',
+  announced: (of: { count: number; struck: number; sentence: string }): string =>
+    `${counted(of.count, 'weight')}${of.struck === 0 ? '' : `, ${whole(of.struck)} lines struck`}. ${of.sentence}`,
   plot: {
     title: 'In the order weighed, and stacked by weight',
     left: 'net mg',
     right: 'gross mg',
-    onlyGross: 'gross mg',
     single: 'single',
     mean: 'mean',
     byWeight: 'by weight',
@@ -101,56 +102,10 @@ export const WEIGHTS_PAGE_WORDS = {
     label: (of: { count: number; mean: string; low: string; high: string; odd: number }): string =>
       `${counted(of.count, 'weight')} in the order weighed and stacked: mean ${of.mean} mg, from ${of.low} to ${of.high} mg, ${of.odd} marked.`,
   },
-  single: {
-    title: (of: { outside: number; count: number }): string =>
-      of.outside === 0 ? `All ${of.count} inside single limits` : `${of.outside} of ${of.count} outside single limits`,
-    sum: (of: { target: number; half: number; low: string; high: string }): string =>
-      `${mg(of.target)} × (1 ± ${plainNumber(of.half, { upToSignificantDigits: 4 })}) = ${of.low} to ${of.high} mg net.`,
-    alerts: (count: number): string => `${count} between alert and action.`,
-  },
-  mean: {
-    title: (of: { mean: string; count: number }): string => `${of.mean} mg, mean of ${of.count}`,
-    fromGross: (of: { gross: string; tare: string; net: string }): string =>
-      `${of.gross} gross − ${of.tare} tare = ${of.net} mg;`,
-    limits: (of: { low: string; high: string }): string => `limits ${of.low} to ${of.high} mg.`,
-    interval: (of: { low: string; high: string; confidence: string }): string =>
-      `The process mean lies between ${of.low} and ${of.high} mg with ${of.confidence} % confidence.`,
-  },
-  spread: {
-    title: (rsd: string): string => `${rsd} % RSD`,
-    net: (of: { gross: string; shells: string; sd: string; mean: string }): string =>
-      `√(${of.gross}² − ${of.shells}²) = ${of.sd} mg, over ${of.mean} mg.`,
-    plain: (of: { sd: string; mean: string }): string => `${of.sd} over ${of.mean} mg.`,
-    may: (of: { count: number; low: string; high: string }): string =>
-      `With ${of.count} it may be ${of.low} to ${of.high} %.`,
-  },
-  tare: {
-    title: (mean: string): string => `${mean} mg tare`,
-    shells: (of: { count: number; sd: string; error: string }): string =>
-      `Mean of ${of.count} shells, sd ${of.sd}, standard error ${of.error} mg.`,
-    guess: 'A figure of trade custom, a guess: weigh 50 empty shells of the lot.',
-    none: 'No tare',
-    own: (count: number): string => `Each capsule less its own shell, ${count} pairs.`,
-    noneHelp: 'Nothing is known of the fill: paste empty shells of the lot.',
-  },
-  would: (verdict: string): string => `By the numbers alone: ${verdict}.`,
-  who: (names: string): string => `Outside: ${names}.`,
-  capsule: (of: { number: number; net: string }): string => `no. ${of.number} (${of.net} mg)`,
-  andMore: (count: number): string => `and ${count} more`,
-  lookInto: (text: string): string => `Look into ${text}.`,
-  source: (text: string): string => `Source: ${text}`,
-  assurance: {
-    title: 'A further sample of this process',
-    bound: (of: { test: string; bound: string; confidence: string }): string =>
-      `${of.test}: passes at least ${of.bound} times in 100, with ${of.confidence} % confidence.`,
-    estimate: (of: { test: string; chance: string }): string =>
-      `${of.test}: ${of.chance} in 100 if mean and spread were exactly these; no bound.`,
-  },
-  capability: (of: { ppk: string; low: string; high: string; count: number }): string =>
-    `Ppk ${of.ppk} from ${of.count} capsules, between ${of.low} and ${of.high}.`,
   notes: 'Notes',
   card: {
     title: 'Limit card for these shells',
+    titleKnown: 'Limit card of the brief',
     what: 'mg',
     net: 'net',
     gross: 'gross',
@@ -164,29 +119,12 @@ export const WEIGHTS_PAGE_WORDS = {
       'action-low': 'single, action',
     },
     about: (of: { count: number; tare: string; error: string }): string =>
-      `Mean of ${of.count}. Gross = net + ${of.tare} mg tare (standard error ${of.error} mg); valid for these shells only.`,
+      `Mean of ${of.count}. Gross = net + ${of.tare}\u202Fmg tare (standard error ${of.error}\u202Fmg); valid for these shells only.`,
+    rounded: 'Limits are rounded inwards to 0.1\u202Fmg.',
+    guess: (tare: string): string =>
+      `Gross = net + ${tare}\u202Fmg tare, a guess of trade custom: weigh 50 empty shells before the gross limits are used.`,
+    blur: (blur: string): string => `A shell blurs a single gross weight by ±${blur}\u202Fmg (9 in 10).`,
     alertAssumed: 'Alert: two thirds of the action limit, assumed.',
-  },
-  revolution: {
-    title: 'One full revolution, net mg',
-    column: 'column',
-    group: (group: number): string => `group ${group}`,
-    mean: 'mean',
-    odd: 'odd',
-    columnTitle: (of: { column: number; effect: number }): string =>
-      `${mg(Math.abs(of.effect), 0)} mg ${of.effect < 0 ? 'light' : 'heavy'} in column ${of.column}`,
-    groupTitle: (of: { group: number; effect: number }): string =>
-      `${mg(Math.abs(of.effect), 0)} mg ${of.effect < 0 ? 'light' : 'heavy'} in group ${of.group}`,
-    boreTitle: (of: { group: number; column: number; effect: number }): string =>
-      `${mg(Math.abs(of.effect), 0)} mg ${of.effect < 0 ? 'light' : 'heavy'} in group ${of.group}, column ${of.column}`,
-    against: (of: { mean: string; rest: string; count: number }): string =>
-      `${of.mean} against ${of.rest} mg of the other ${of.count}.`,
-    causes: 'What each cause would leave, group by column',
-    fits: 'fits',
-    fitsLess: 'fits less',
-    stuck: (adjuster: string): string => `${adjuster} stuck`,
-    kinds: { bore: 'one bore', group: 'one group', all: 'all, as a low bed' },
-    check: 'Check these first, second, third; a pattern is a reason to look, never a proof.',
   },
   paper: {
     title: 'Weights: verdicts and limit card',
@@ -201,22 +139,3 @@ export const WEIGHTS_PAGE_WORDS = {
     sum: 'Arithmetic',
   },
 } as const;
-
-/** A revolution of 72 gross weights with column 4 light, as a balance and a spreadsheet leave them; invented. */
-export function exampleWeights(): { readonly weights: string; readonly shells: string } {
-  // A walk of whole numbers in place of chance: the same example every time.
-  let state = 7;
-  const next = (): number => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-  const bell = (): number => next() + next() + next() + next() - 2;
-  const decimal = (value: number): string => value.toFixed(1).replace('.', ',');
-  const rows = Array.from({ length: 72 }, (_, i) => {
-    const isLight = i % 12 === 3;
-    return `G  ${decimal(527 + 15 * bell() - (isLight ? 65 : 0))} mg`;
-  });
-  const weights = ['Alder 200, set-up', 'Balance 3', ...rows.slice(0, 36), 'G   ----  mg', ...rows.slice(36)];
-  const shells = Array.from({ length: 50 }, () => `${decimal(97 + 3.9 * bell())} mg`);
-  return { weights: weights.join('\n'), shells: shells.join('\n') };
-}

@@ -49,6 +49,8 @@ export function weightsFaultSentence({ code, line, value = '', facts = {} }: Wei
     'gross-and-net': `${at}${fact('first')} and ${fact('second')} weights stand together: keep one of them.`,
     'too-many-lines': `The text has ${fact('found')} lines; up to ${fact('allowed')} are read.`,
     'not-a-revolution': `${fact('found')} weights are no full revolution: ${fact('groupCount')} groups of ${fact('columnCount')} columns make ${fact('needed')}. Mark missing capsules by columns named group and column.`,
+    'all-equal': `${at}all ${fact('count')} values are ${fact('value_mg')} mg, and weights never are: check that the balance was read and not copied, and weigh again.`,
+    'pair-incomplete': `${at}the ${fact('missing')} weight is missing: weigh it, or take the line out.`,
   };
   return sentences[code];
 }
@@ -85,6 +87,8 @@ export const TEST_REASON_WORDS: Readonly<Record<TestReason, string>> = {
   'too-many-beyond-10-percent': 'too many capsules differ from the mean by more than 10 %',
   'beyond-25-percent': 'a capsule differs from the mean by more than 25 %',
   'net-not-known': 'no tare is known: weigh empty shells of the lot',
+  'one-revolution': 'one revolution is no sample of the lot: every bore once, at one moment',
+  'all-equal': 'all weights are equal: weigh again',
   'mean-tare-only': 'a mean tare was taken off; the test weighs the shell of each capsule',
   'weights-not-read': 'lines that may be weights could not be read',
   'content-not-known': 'the assay of the fill is not known',
@@ -96,6 +100,8 @@ export const LIMIT_REASON_WORDS: Readonly<Record<LimitReason, string>> = {
   'net-not-known': 'no tare is known: weigh empty shells of the lot',
   'outside-limits': 'outside',
   'count-not-of-plan': 'not the number of capsules of the plan',
+  'too-few': 'too few capsules to tell',
+  'all-equal': 'all weights are equal: weigh again',
   'tare-not-sure': 'closer to the limit than the tare is sure: weigh 50 shells',
 };
 
@@ -125,7 +131,11 @@ const CONCLUSIONS: { readonly [code in Conclusion['code']]: (of: Extract<Conclus
   'no-limits': (found) =>
     `${counted(found.capsuleCount, 'capsule')} weigh ${mg(found.mean_mg)} on average; without target and limits there is nothing to decide.`,
   'not-enough-data': (found) =>
-    `${counted(found.capsuleCount, 'capsule')} say too little to act on: weigh at least ${found.neededCount}.`,
+    found.only
+      ? `One capsule, ${mg(found.only.net_mg)}${found.only.line === undefined ? '' : ` on line ${found.only.line}`}, says too little to act on: weigh at least ${found.neededCount}.`
+      : `${counted(found.capsuleCount, 'capsule')} say too little to act on: weigh at least ${found.neededCount}.`,
+  'all-equal': (found) =>
+    `Weigh again: ${found.capsuleCount} capsules are all given as ${mg(found.mass_mg)}, and weights never are.`,
   'net-not-known': (found) =>
     `Weigh 50 empty shells of the lot: the gross mean is ${mg(found.mean_mg)}, and without a tare nothing is known of the fill.`,
   'leave-alone': (found) =>
@@ -178,7 +188,6 @@ export function weightsNoteSentence({ code, numbers }: WeightsNote): string {
     'few-shells': `The tare rests on ${of('shellCount')} shells (standard error ${of('tareStandardError_mg', 2)} mg): weigh ${of('askedCount')}.`,
     'tare-is-guess': 'The tare is a guess of trade custom: weigh 50 empty shells of the lot.',
     'few-for-capability': `${of('capsuleCount')} capsules give a capability with a wide interval; ${of('askedCount')} are usual.`,
-    'all-equal': `All weights are ${of('mass_mg', 1)} mg: check that the balance was read and not copied.`,
     'gross-check-not-honest': `A shell blurs a single gross weight by ${of('blur_mg', 1)} mg of the ${of('half_mg', 1)} mg that the limit allows: gross weights hide capsules near the limit.`,
   };
   return sentences[code];

@@ -75,6 +75,16 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
     },
     SE_t: of('tareStandardError_mg'),
   },
+  'statistics.acceptance-value': {
+    ...{ AV: of('acceptanceValue_pct'), M: of('reference_pct'), 'bar X': of('mean_pct'), s: of('sd_pct') },
+  },
+  'statistics.capability-indices': {
+    ...{ U: of('upper_data'), L: of('lower_data'), s: of('sd_data'), 'bar x': of('mean_data'), n: of('unitCount') },
+  },
+  'statistics.assurance-of-sample': { 'bar x': of('mean_pct'), s: of('sd_pct'), n: of('sampleCount') },
+  'statistics.net-given-gross': {
+    ...{ n: of('mean_data'), μ_N: of('meanNet_data'), σ_N: of('sdNet_data'), g: of('gross_data'), σ: of('sd_data') },
+  },
   'design.after-set-up': {
     ...{ P_m: of('sampleMeansOutside_frac'), P_c: of('capsulesOutside_frac'), b: of('setUp_pct') },
     ...{ l_m: of('meanAction_pct'), l_c: of('individualAction_pct') },

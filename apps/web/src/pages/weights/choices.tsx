@@ -66,8 +66,27 @@ export function Choices({ sheet, change, wheel, isFree }: ChoicesProps): ReactNo
           </span>
         </span>
       </label>
-      {isFree ? <Typed sheet={sheet} change={change} /> : null}
+      {isFree ? <Typed sheet={sheet} change={change} /> : <Assay sheet={sheet} change={change} />}
     </div>
+  );
+}
+
+/** For release the assay of the lot counts, and no brief knows it. */
+function Assay({ sheet, change }: Pick<ChoicesProps, 'sheet' | 'change'>): ReactNode {
+  if (sheet.purpose === 'trial') return null;
+  return (
+    <NumberField
+      isStacked
+      isOptional
+      label={words.content}
+      help={words.contentHelp}
+      unit="%"
+      range={{ above: 0, max: 200 }}
+      value={sheet.typed.content_pct}
+      onCommit={(content_pct) => {
+        change({ typed: { ...sheet.typed, content_pct } });
+      }}
+    />
   );
 }
 

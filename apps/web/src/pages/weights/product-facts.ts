@@ -1,13 +1,13 @@
-import { targetFill } from '@fillwright/engine/brief';
-import type { Brief, Correction } from '@fillwright/engine/design';
-import type { PossibleCause, Purpose, StepOfPin, WeightTest, WheelOfRevolution } from '@fillwright/engine/weights';
+import type { SearchInput } from '@fillwright/engine/design';
+import { knownOfBrief, knownOfSetUp, type Purpose, type WheelOfRevolution } from '@fillwright/engine/weights';
 import type { WorkbenchState } from '../../state/index.ts';
 import type { WeightsFacts } from '../../state/weights-calls.ts';
 
 /** What brief and design know. */
 export interface ProductFacts {
   readonly name: string;
-  readonly facts: (purpose: Purpose) => WeightsFacts;
+  /** What holds for a purpose, with the assay of the lot where a person typed it. */
+  readonly facts: (of: { readonly purpose: Purpose; readonly assay_pct: number | undefined }) => WeightsFacts;
   readonly wheel: WheelOfRevolution;
 }
 
@@ -19,59 +19,27 @@ export interface ProductFacts {
  */
 export function productFacts({ brief, candidate, details }: WorkbenchState): ProductFacts | undefined {
   if (brief.kind !== 'sound') return undefined;
-  const { brief: written, filler } = brief.input;
-  const target = targetFill(written.parts[0].target);
-  const substances = target.substances.flatMap(({ name, content_pct }) =>
-    content_pct === undefined ? [] : [{ name, content_pct }],
-  );
-  const { groupCount, columnCount } = filler.disc;
+  const { input } = brief;
+  const { groupCount, columnCount } = input.filler.disc;
+  const size = candidate ? { size: candidate.size } : {};
   const tare = details?.card?.tare;
-  const corrections = stepsOf(details?.expected.under, details?.expected.over);
+  const setUp = candidate && details ? knownOfSetUp(input, { ...candidate, ...details }) : {};
   return {
-    name: written.product.name,
-    wheel: { groupCount, columnCount, carrierCount: filler.carriers.carrierCount },
-    facts: (purpose) => {
-      const tests = testsFor(written, purpose);
+    name: input.brief.product.name,
+    wheel: { groupCount, columnCount, carrierCount: input.filler.carriers.carrierCount },
+    facts: ({ purpose, assay_pct }) => {
+      const known = knownOfBrief({ brief: input.brief, purpose, ...size });
+      const names = namesOf(input);
       return {
-        ...{ purpose, tests, route: tests, target_mg: target.fill_mg, limits: written.inProcess },
-        ...(substances.length > 0 ? { substances, contentAt_mg: target.fill_mg } : {}),
-        ...(tare ? { tare } : {}),
-        ...(corrections ? { corrections } : {}),
-        causes: causesOf(candidate?.settings.values, details?.gains.settings),
+        ...{ ...known, ...(tare ? { tare } : {}), ...setUp, purpose },
+        ...(assay_pct === undefined ? {} : { substances: names.map((name) => ({ name, content_pct: assay_pct })) }),
       };
     },
   };
 }
 
-/** The dossier fixes the tests; of a trial all of them are looked at and decide nothing. */
-function testsFor({ route }: Brief, purpose: Purpose): readonly WeightTest[] {
-  const named = route.filter(({ use }) => purpose === 'trial' || use === purpose).map(({ test }) => test);
-  return [...new Set(named)];
-}
-
-function stepsOf(under: Correction | undefined, over: Correction | undefined): WeightsFacts['corrections'] {
-  if (!under && !over) return undefined;
-  const step = ({ adjuster, change_mg_per_step, step_mm }: Correction): StepOfPin => ({
-    ...{ adjuster, change_mg_per_step, step_mm },
-  });
-  return { ...(under ? { under: step(under) } : {}), ...(over ? { over: step(over) } : {}) };
-}
-
-interface Gain {
-  readonly key: string;
-  readonly step_mm: number;
-  readonly median_mg_per_step: number;
-}
-
-/** A pin that does not go down leaves out what its depth brings; besides, a bore or a group may be odd by anything. */
-function causesOf(
-  values: Readonly<Record<string, number>> | undefined,
-  gains: readonly Gain[] | undefined,
-): readonly PossibleCause[] {
-  const stuck = (gains ?? []).flatMap(({ key, step_mm, median_mg_per_step }): PossibleCause[] => {
-    const depth_mm = values?.[key] ?? 0;
-    const change_mg = -(depth_mm * median_mg_per_step) / step_mm;
-    return change_mg < 0 ? [{ adjuster: key, kind: 'column', change_mg }] : [];
-  });
-  return [...stuck, { kind: 'bore' }, { kind: 'group' }];
+/** Substances that the assay of the lot holds for. */
+function namesOf({ brief }: SearchInput): readonly string[] {
+  const names = brief.parts[0].target.substances.map(({ name }) => name);
+  return names.length > 0 ? names : [''];
 }

@@ -42,7 +42,7 @@ export function RawLines({ what, lines, marks }: RawLinesProps): ReactNode {
 }
 
 function markOf(line: WeightsLine, marks: ReadonlyMap<number, string>): string {
-  if (line.kind === 'struck') return STRUCK_WORDS[line.reason].mark;
+  if (line.kind === 'struck') return line.reason === 'blank' ? '' : STRUCK_WORDS[line.reason].mark;
   const mark = line.kind === 'weight' ? marks.get(line.index) : undefined;
   return mark ?? (line.isFar ? WEIGHTS_PAGE_WORDS.far : '');
 }

@@ -23,47 +23,10 @@ export function RawPanel({ part, text, read, marks, change }: RawPanelProps): Re
   const what = words[part];
   const isBox = text.trim() === '' || isEdited;
   return (
-    <section className="raw-panel" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{what}</h2>
-      {isBox ? null : <Counts part={part} read={read} />}
-      {read?.faults.map((fault) => (
-        <p key={`${fault.code} ${fault.line ?? ''}`} className="raw-fault attention" role="alert">
-          <AttentionMark /> {weightsFaultSentence(fault)}
-        </p>
-      ))}
-      {isBox ? (
-        <>
-          <textarea
-            aria-label={what}
-            aria-describedby={`${id}-help`}
-            className="raw-box"
-            rows={part === 'weights' ? 12 : 6}
-            spellCheck={false}
-            value={text}
-            onPaste={(event) => {
-              const pasted = event.clipboardData.getData('text/plain');
-              if (event.currentTarget.value !== '' || pasted === '') return;
-              // Taken as it comes: a text box would change its line ends.
-              event.preventDefault();
-              change({ [part]: pasted });
-              setEdited(false);
-            }}
-            onFocus={() => {
-              setEdited(true);
-            }}
-            onChange={(event) => {
-              change({ [part]: event.target.value });
-            }}
-            onBlur={() => {
-              setEdited(false);
-            }}
-          />
-          <p id={`${id}-help`} className="quiet">
-            {part === 'weights' ? words.weightsHelp : words.shellsHelp}
-          </p>
-        </>
-      ) : (
-        <>
+    <section className="raw-panel" data-part={part} aria-labelledby={`${id}-title`}>
+      <div className="raw-head">
+        <h2 id={`${id}-title`}>{what}</h2>
+        {isBox ? null : (
           <button
             type="button"
             onClick={() => {
@@ -72,11 +35,64 @@ export function RawPanel({ part, text, read, marks, change }: RawPanelProps): Re
           >
             {words.edit}
           </button>
+        )}
+      </div>
+      {isBox ? null : <Counts part={part} read={read} />}
+      {read?.faults.map((fault) => (
+        <p key={`${fault.code} ${fault.line ?? ''}`} className="raw-fault attention" role="alert">
+          <AttentionMark /> {weightsFaultSentence(fault)}
+        </p>
+      ))}
+      {isBox ? (
+        <PasteBox {...{ id, part, text, change, setEdited }} />
+      ) : (
+        <>
           {read ? <ToDo read={read} /> : null}
           {read ? <RawLines what={what} lines={read.lines} marks={marks} /> : <p className="quiet">{words.busy}</p>}
         </>
       )}
     </section>
+  );
+}
+
+interface PasteBoxProps extends Pick<RawPanelProps, 'part' | 'text' | 'change'> {
+  readonly id: string;
+  readonly setEdited: (isEdited: boolean) => void;
+}
+
+function PasteBox({ id, part, text, change, setEdited }: PasteBoxProps): ReactNode {
+  const words = WEIGHTS_PAGE_WORDS;
+  return (
+    <>
+      <textarea
+        aria-label={words[part]}
+        aria-describedby={`${id}-help`}
+        className="raw-box"
+        rows={part === 'weights' ? 12 : 6}
+        spellCheck={false}
+        value={text}
+        onPaste={(event) => {
+          const pasted = event.clipboardData.getData('text/plain');
+          if (event.currentTarget.value !== '' || pasted === '') return;
+          // Taken as it comes: a text box would change its line ends.
+          event.preventDefault();
+          change({ [part]: pasted });
+          setEdited(false);
+        }}
+        onFocus={() => {
+          setEdited(true);
+        }}
+        onChange={(event) => {
+          change({ [part]: event.target.value });
+        }}
+        onBlur={() => {
+          setEdited(false);
+        }}
+      />
+      <p id={`${id}-help`} className="quiet">
+        {part === 'weights' ? words.weightsHelp : words.shellsHelp}
+      </p>
+    </>
   );
 }
 

@@ -1,66 +1,115 @@
-import type { CauseLeft, Revolution } from '@fillwright/engine/weights';
-import { adjusterName, WEIGHTS_PAGE_WORDS } from '@fillwright/words/en';
+import type { PlaceMean, Revolution } from '@fillwright/engine/weights';
+import { WEIGHTS_PAGE_WORDS, WEIGHTS_VERDICT_WORDS } from '@fillwright/words/en';
 import type { ReactNode } from 'react';
-import { CauseGrid } from '../../charts/index.ts';
+import { NumberGroup } from '../../drawing/index.ts';
+import { PageNumber } from '../../numbers/index.ts';
+import { capsuleNumber } from './numbers/capsule-number.ts';
+import type { Weighed } from './numbers/weighed.ts';
 
-const words = WEIGHTS_PAGE_WORDS.revolution;
+const words = WEIGHTS_VERDICT_WORDS.revolution;
 const whole = (mass_mg: number): string => WEIGHTS_PAGE_WORDS.mg(mass_mg, 0);
+const isOddAt = (places: readonly PlaceMean[], at: number): boolean =>
+  places.some(({ index, isOdd }) => isOdd && index === at + 1);
+
+interface GridProps {
+  readonly revolution: Revolution;
+  /** Cells open; left out: as on paper. */
+  readonly weighed?: Weighed;
+}
 
 /** One full revolution, group by column, the odd one marked. */
-export function RevolutionGrid({ revolution }: { readonly revolution: Revolution }): ReactNode {
-  const { cells_mg, columns, groups, bores } = revolution;
-  const isOddColumn = (at: number): boolean => columns.some(({ index, isOdd }) => isOdd && index === at + 1);
-  const isOddGroup = (at: number): boolean => groups.some(({ index, isOdd }) => isOdd && index === at + 1);
-  const isOddBore = (group: number, column: number): boolean =>
-    bores.some((bore) => bore.isOdd && bore.group === group + 1 && bore.column === column + 1);
-  const odd = (is: boolean): string | undefined => (is ? 'grid-odd' : undefined);
+export function RevolutionGrid({ revolution, weighed }: GridProps): ReactNode {
+  const { cells_mg, columns } = revolution;
+  const oddColumns = columns.filter(({ isOdd }) => isOdd).map(({ index }) => String(index));
+  const odd = (column: number): string | undefined => (isOddAt(columns, column) ? 'grid-odd' : undefined);
   return (
     <section className="weights-grid">
       <h3>{words.title}</h3>
       <div className="grid-scroll" role="region" aria-label={words.title} tabIndex={0}>
-        <table>
+        <NumberGroup as="table">
           <thead>
             <tr>
               <th scope="col">{words.column}</th>
               {(cells_mg[0] ?? []).map((_, column) => (
-                <th key={column} scope="col" className={odd(isOddColumn(column))}>
-                  {isOddColumn(column) ? <Odd /> : null}
+                <th key={column} scope="col" className={odd(column)}>
+                  {isOddAt(columns, column) ? <Odd /> : null}
                   {column + 1}
                 </th>
               ))}
-              <th scope="col">{words.mean}</th>
+              <th scope="col" className="quiet">
+                {oddColumns.length === 0 ? words.mean : words.meanWithout(oddColumns.join(', '))}
+              </th>
             </tr>
           </thead>
           <tbody>
-            {cells_mg.map((row, group) => (
-              <tr key={group} className={odd(isOddGroup(group))}>
-                <th scope="row">
-                  {isOddGroup(group) ? <Odd /> : null}
-                  {words.group(group + 1)}
-                </th>
-                {row.map((cell_mg, column) => (
-                  <td key={column} className={odd(isOddColumn(column) || isOddBore(group, column))}>
-                    {isOddBore(group, column) ? <Odd /> : null}
-                    {cell_mg === null ? '–' : whole(cell_mg)}
-                  </td>
-                ))}
-                <td className="quiet">{whole(groups[group]?.net_mg ?? NaN)}</td>
-              </tr>
+            {cells_mg.map((_, group) => (
+              <Group key={group} {...{ revolution, weighed, group }} />
             ))}
-            <tr>
+            <tr className="grid-means">
               <th scope="row">{words.mean}</th>
-              {columns.map(({ index, net_mg }) => (
-                <td key={index} className={odd(isOddColumn(index - 1))}>
-                  {whole(net_mg)}
+              {(cells_mg[0] ?? []).map((_, column) => (
+                <td key={column} className={odd(column)}>
+                  {whole(columns.find(({ index }) => index === column + 1)?.net_mg ?? NaN)}
                 </td>
               ))}
-              <td />
+              <td className="quiet">{whole(revolution.restMean_mg)}</td>
             </tr>
           </tbody>
-        </table>
+        </NumberGroup>
       </div>
     </section>
   );
+}
+
+interface GroupProps {
+  readonly revolution: Revolution;
+  readonly weighed: Weighed | undefined;
+  /** From 0: no unit. */
+  readonly group: number;
+}
+
+function Group({ revolution, weighed, group }: GroupProps): ReactNode {
+  const { cells_mg, columns, groups, bores } = revolution;
+  const row = cells_mg[group] ?? [];
+  const isOddBore = (column: number): boolean =>
+    bores.some((bore) => bore.isOdd && bore.group === group + 1 && bore.column === column + 1);
+  const isOddGroup = isOddAt(groups, group);
+  return (
+    <tr className={isOddGroup ? 'grid-odd' : undefined}>
+      <th scope="row">
+        {isOddGroup ? <Odd /> : null}
+        {words.group(group + 1)}
+      </th>
+      {row.map((cell_mg, column) => (
+        <td
+          key={column}
+          className={isOddAt(columns, column) ? 'grid-odd' : isOddBore(column) ? 'grid-odd-bore' : undefined}
+        >
+          {isOddBore(column) ? <Odd /> : null}
+          <Cell {...{ weighed, cell_mg }} at={{ group: group + 1, column: column + 1 }} />
+        </td>
+      ))}
+      <td className="quiet">{whole(meanWithoutOdd(row, columns))}</td>
+    </tr>
+  );
+}
+
+function meanWithoutOdd(row: readonly (number | null)[], columns: readonly PlaceMean[]): number {
+  const masses = row.filter((cell_mg, column): cell_mg is number => cell_mg !== null && !isOddAt(columns, column));
+  return masses.reduce((sum, cell_mg) => sum + cell_mg, 0) / masses.length;
+}
+
+interface CellProps {
+  readonly weighed: Weighed | undefined;
+  readonly cell_mg: number | null;
+  readonly at: { readonly group: number; readonly column: number };
+}
+
+function Cell({ weighed, cell_mg, at }: CellProps): ReactNode {
+  if (cell_mg === null) return '–';
+  const index = weighed?.places.findIndex(({ group, column }) => group === at.group && column === at.column) ?? -1;
+  if (!weighed || index < 0) return whole(cell_mg);
+  return <PageNumber number={capsuleNumber(weighed, index)}>{whole(cell_mg)}</PageNumber>;
 }
 
 function Odd(): ReactNode {
@@ -69,38 +118,5 @@ function Odd(): ReactNode {
       <span aria-hidden="true">▲</span>
       <span className="hidden-text">{words.odd} </span>
     </>
-  );
-}
-
-/** What each cause would leave, as tiny grids. */
-export function Causes({ causes }: { readonly causes: readonly CauseLeft[] }): ReactNode {
-  if (causes.length === 0) return null;
-  return (
-    <section className="weights-causes">
-      <h3>{words.causes}</h3>
-      <ul>
-        {causes.slice(0, 5).map((left, i) => (
-          <li key={i}>
-            <CauseGrid cells={cellsOf(left)} isLikely={left.isLikely} />
-            <strong>{nameOf(left)}</strong> <span>{left.isLikely ? words.fits : words.fitsLess}</span>
-            <span className="quiet">{whole(left.change_mg)} mg</span>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-function nameOf({ cause }: CauseLeft): string {
-  if (cause.adjuster !== undefined) return words.stuck(adjusterName(cause.adjuster));
-  return cause.kind === 'column' ? words.column : words.kinds[cause.kind];
-}
-
-/** A cell is hit where it would differ from most of the others by more than half of the change. */
-function cellsOf({ expected_mg, change_mg }: CauseLeft): readonly (readonly { readonly isHit: boolean }[])[] {
-  const all = expected_mg.flat().sort((a, b) => a - b);
-  const usual_mg = all[all.length >> 1] ?? 0;
-  return expected_mg.map((row) =>
-    row.map((cell_mg) => ({ isHit: Math.abs(cell_mg - usual_mg) > Math.abs(change_mg) / 2 })),
   );
 }
