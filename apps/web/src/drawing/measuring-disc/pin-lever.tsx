@@ -1,6 +1,7 @@
 import { memo, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { inMm } from '../at-mm.ts';
+import { NumberButton } from '../number-button.tsx';
 import type { CarryOut, LeverAct } from './lever-move.ts';
 import { ReadingEntry } from './reading-entry.tsx';
 import { usePinDrag } from './use-pin-drag.ts';
@@ -113,9 +114,9 @@ const PinHead = memo(function PinHead(props: PinHeadProps): ReactNode {
           {props.reading}
         </span>
       )}
-      <span className="quiet" aria-hidden="true">
+      <NumberButton number={`scale:${station}`} className="quiet">
         {props.depthText}
-      </span>
+      </NumberButton>
     </div>
   );
 });
