@@ -41,7 +41,7 @@ function stopAt(names: { thread: string; discs: string; springs: string }): stri
     ['springs', isIn('[role="radiogroup"]')],
     [focused.getAttribute('aria-label') ?? 'pin', focused.getAttribute('role') === 'slider'],
     ['masses', number === 'mass' || number === 'force'],
-    ['station', /^(gain|scale|density):/.test(name ?? '')],
+    ['station', /^(gain|density):/.test(name ?? '')],
     ['capsule', number !== undefined],
     ['candidates', focused.matches('.candidate-take')],
   ];

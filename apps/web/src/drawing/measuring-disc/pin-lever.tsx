@@ -1,7 +1,6 @@
 import { memo, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
 import { FILL_WORDS } from '@fillwright/words/en';
 import { inMm } from '../at-mm.ts';
-import { NumberButton } from '../number-button.tsx';
 import type { CarryOut, LeverAct } from './lever-move.ts';
 import { ReadingEntry } from './reading-entry.tsx';
 import { usePinDrag } from './use-pin-drag.ts';
@@ -114,9 +113,9 @@ const PinHead = memo(function PinHead(props: PinHeadProps): ReactNode {
           {props.reading}
         </span>
       )}
-      <NumberButton number={`scale:${station}`} className="quiet">
+      <span className="quiet" aria-hidden="true">
         {props.depthText}
-      </NumberButton>
+      </span>
     </div>
   );
 });
