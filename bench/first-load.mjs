@@ -2,31 +2,24 @@ import { desk, launch } from '../tools/browser/launch.mjs';
 import { serve } from '../tools/browser/serve.mjs';
 
 /**
- * Bytes that come over the line until the bench of the demo product stands there with its numbers, cache empty, as the
- * server packs them (headers and texts of the interface counted), and how many of them are scripts. What was asked for
- * before it stood counts: the worker's scripts and the fonts too. What the page fetches ahead once it stands (the panel of
- * an open number) is a row of its own, without an aim; what is loaded only when it is asked for (the sheet, the brief) is
- * in none.
+ * Bytes that come over the line until a page stands there, cache empty, as the server packs them (headers and texts of the
+ * interface counted): the first page of an empty store, before the parts that a product loads; and the bench of the demo
+ * product with its numbers. What was asked for before it stood counts: the worker's scripts and the fonts too. What the
+ * bench fetches ahead once it stands (the panel of an open number) is a row of its own, without an aim; what is loaded only
+ * when it is asked for (the sheet, the brief) is in none.
  */
 export async function round() {
-  const [server, browser] = await Promise.all([serve({ isDemo: true }), launch()]);
+  const [server, empty, browser] = await Promise.all([serve({ isDemo: true }), serve(), launch()]);
   try {
-    const page = await browser.newPage(desk());
-    const [asked, early] = [[], new Set()];
-    let hasStood = false;
-    page.context().on('request', (request) => {
-      if (!hasStood) early.add(request);
-    });
-    page.context().on('requestfinished', (request) => asked.push(request));
-    await page.goto(`${server.url}products/fw-d01/fill`);
-    await page.getByRole('heading', { name: /^First / }).waitFor();
-    hasStood = true;
-    await page.waitForTimeout(AHEAD_ms);
-    await page.waitForLoadState('networkidle');
-    const sizes = await Promise.all(asked.map(async (one) => ({ ...(await sizeOf(one)), isEarly: early.has(one) })));
-    const sum_kB = (isCounted) => sizes.filter(isCounted).reduce((all, { bytes }) => all + bytes, 0) / 1000;
+    const start = await load(browser, empty.url, (page) => page.getByRole('button', { name: /empty brief/ }));
+    const bench = await load(browser, `${server.url}products/fw-d01/fill`, (page) =>
+      page.getByRole('heading', { name: /^First / }),
+    );
+    const sum_kB = (isCounted) => bench.filter(isCounted).reduce((all, { bytes }) => all + bytes, 0) / 1000;
     const part_kB = (isCounted) => sum_kB((one) => one.isEarly && isCounted(one));
+    const start_kB = start.reduce((all, { bytes, isEarly }) => all + (isEarly ? bytes : 0), 0) / 1000;
     return [
+      { figure: 'first page of an empty store, until it stands', unit: 'kB', size_kB: start_kB, aim: AIM },
       { figure: 'bench, until it stands', unit: 'kB', size_kB: part_kB(() => true), aim: AIM },
       {
         figure: 'bench, scripts of the page',
@@ -39,9 +32,30 @@ export async function round() {
     ];
   } finally {
     await browser.close();
-    await server.close();
+    await Promise.all([server.close(), empty.close()]);
   }
 }
+
+/** Loads a page in a browser that has nothing yet. @returns what was asked for, and whether before the page stood */
+async function load(browser, address, whatStands) {
+  const context = await browser.newContext(desk());
+  const page = await context.newPage();
+  const [asked, early] = [[], new Set()];
+  let hasStood = false;
+  context.on('request', (request) => {
+    if (!hasStood) early.add(request);
+  });
+  context.on('requestfinished', (request) => asked.push(request));
+  await page.goto(address);
+  await whatStands(page).waitFor();
+  hasStood = true;
+  await page.waitForTimeout(AHEAD_ms);
+  await page.waitForLoadState('networkidle');
+  const sizes = await Promise.all(asked.map(async (one) => ({ ...(await sizeOf(one)), isEarly: early.has(one) })));
+  await context.close();
+  return sizes;
+}
+
 /** Longer than the page waits before it fetches ahead. */
 const AHEAD_ms = 3000;
 const AIM = { kind: 'size', limit: 200 };

@@ -15,8 +15,8 @@ describe('serveSettings', () => {
     expect(serveSettings(['--host', '::1'], environment)).toMatchObject({ port: 4700, host: '::1' });
   });
   test.each(['-1', '65536', '80a', '1e3', ' ', '4680.5', '000004680'])('refuses: port "%s"', (port) => {
-    expect(serveSettings([`--port=${port}`], {})).toMatchObject({ wrong: [expect.stringMatching(/^--port takes/)] });
-    expect(serveSettings([], { PORT: port })).toMatchObject({ wrong: [expect.stringMatching(/^PORT takes/)] });
+    expect(serveSettings([`--port=${port}`], {})).toMatchObject({ wrong: [expect.stringMatching(/^--port is /)] });
+    expect(serveSettings([], { PORT: port })).toMatchObject({ wrong: [expect.stringMatching(/^PORT is /)] });
   });
   test('refuses: everything that is wrong at once', () => {
     expect(serveSettings(['--host', 'a b', '--prot', '1', 'now'], { PORT: 'x' })).toMatchObject({
@@ -24,8 +24,8 @@ describe('serveSettings', () => {
         expect.stringContaining('--port'),
         expect.stringContaining('"1"'),
         expect.stringContaining('"now"'),
-        expect.stringContaining('PORT takes'),
-        expect.stringContaining('--host takes'),
+        expect.stringContaining('PORT is'),
+        expect.stringContaining('--host is'),
       ],
     });
   });

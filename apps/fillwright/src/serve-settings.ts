@@ -37,8 +37,8 @@ export function serveSettings(
   const wrong = [
     ...problems,
     ...words.map((word) => COMMAND_LINE.wordNotTaken(word)),
-    ...(/^\d{1,5}$/.test(port.text) && Number(port.text) <= LAST_PORT ? [] : [SERVE_WORDS.notPort(port.from)]),
-    ...(/^[\w.:-]+$/.test(host.text) ? [] : [SERVE_WORDS.notHost(host.from)]),
+    ...(/^\d{1,5}$/.test(port.text) && Number(port.text) <= LAST_PORT ? [] : [SERVE_WORDS.notPort(port)]),
+    ...(/^[\w.:-]+$/.test(host.text) ? [] : [SERVE_WORDS.notHost(host)]),
   ];
   if (wrong.length > 0) return { wrong };
   const names = (environment['FILLWRIGHT_NAMES'] ?? '').split(/[\s,]+/).filter((name) => name !== '');

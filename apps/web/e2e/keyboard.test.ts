@@ -32,7 +32,8 @@ function stopAt(names: { thread: string; discs: string; springs: string }): stri
   const focused = document.activeElement;
   if (!focused || focused === document.body) return undefined;
   const isIn = (selector: string): boolean => focused.closest(selector) !== null;
-  const number = focused.getAttribute('data-number')?.split(':')[0];
+  const name = focused.getAttribute('data-number') ?? undefined;
+  const number = name?.split(':')[0];
   const kinds: readonly (readonly [string, boolean])[] = [
     ['thread', isIn(`[aria-label="${names.thread}"]`)],
     ['parts', number === 'part'],
@@ -40,7 +41,7 @@ function stopAt(names: { thread: string; discs: string; springs: string }): stri
     ['springs', isIn('[role="radiogroup"]')],
     [focused.getAttribute('aria-label') ?? 'pin', focused.getAttribute('role') === 'slider'],
     ['masses', number === 'mass' || number === 'force'],
-    ['gain', number === 'gain'],
+    ['station', /^(gain|density):/.test(name ?? '')],
     ['capsule', number !== undefined],
     ['candidates', focused.matches('.candidate-take')],
   ];
@@ -65,7 +66,7 @@ describe('by keyboard alone', () => {
     const found = await stops(page);
     expect(found.length).toBeLessThan(MOST_STOPS);
     const order = [...new Set(found.map(({ what }) => what))].filter(
-      (what) => !['other', 'gain', 'parts', 'springs'].includes(what),
+      (what) => !['other', 'station', 'parts', 'springs'].includes(what),
     );
     const pins = [1, 2, 3, 4, 5].map((station) => FILL_WORDS.pinLabel(station));
     expect(order).toEqual(['thread', 'discs', ...pins, 'masses', 'capsule', 'candidates']);

@@ -155,7 +155,7 @@ describe('fillwright serve', () => {
     const { ended, problem } = await serve(['--prot', '1'], { PORT: '99999' });
     expect(await ended).toEqual({ code: 2 });
     expect(problem()).toMatch(/--port/);
-    expect(problem()).toMatch(/PORT takes/);
+    expect(problem()).toMatch(/PORT is/);
   });
   test('limit: a second signal ends it at once', async () => {
     const { server, ended } = await serve([]);

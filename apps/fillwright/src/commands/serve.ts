@@ -14,6 +14,8 @@ import { version } from '../version.ts';
 const PAGES = fileURLToPath(new URL('../../../web/dist/', import.meta.url));
 /** Generous for one person: a page that is typed in keeps a version a second. */
 const MOST_REQUESTS_per_min = 600;
+/** Longest wait at the end for what is under way. */
+const PATIENCE_TO_END_ms = 5000;
 
 const now = (): Date => new Date();
 
@@ -34,24 +36,18 @@ export async function run(args: readonly string[], streams: Streams): Promise<nu
   const signal = untilSignal();
   // Loaded while the thread of the store starts: either takes about half a second.
   const loading = import('../http/build-app.ts');
-  const store = await opened(streams);
-  if (!store) return 3;
+  let store: Store | undefined;
   try {
+    store = await openDocuments(process.env, true);
     if (settings.isDemo && (await addDemo(store, now().toISOString()))) streams.out(SERVE_WORDS.demoAdded);
     return await serve({ settings, streams, store, signal, build: (await loading).buildApp });
-  } finally {
-    await store.close();
-  }
-}
-
-async function opened(streams: Streams): Promise<Store | undefined> {
-  try {
-    return await openDocuments(process.env, true);
   } catch (error) {
     const trouble = storeTrouble(error);
     if (trouble === undefined) throw error;
     streams.problem(trouble.sentence);
-    return undefined;
+    return 3;
+  } finally {
+    await store?.close();
   }
 }
 
@@ -81,7 +77,12 @@ async function serve({ settings, streams, store, signal, build }: Serving): Prom
     streams.out(SERVE_WORDS.ready(url));
     await signal;
   }
+  // Half a request that never goes on would keep it for ever.
+  const atTheLatest = setTimeout(() => {
+    app.server.closeAllConnections();
+  }, PATIENCE_TO_END_ms);
   await app.close();
+  clearTimeout(atTheLatest);
   return url === undefined ? 3 : 0;
 }
 

@@ -73,6 +73,11 @@ describe('addWebApp', () => {
   test.each([
     ['/assets/none.js', 'GET'],
     ['/robots.txt', 'GET'],
+    ['/api', 'GET'],
+    ['/api/none', 'GET'],
+    ['/api/none', 'HEAD'],
+    ['/API/health', 'GET'],
+    ['//api/health', 'GET'],
     ['/products/x', 'POST'],
     ['/.hidden', 'GET'],
     ['/../secret.txt', 'GET'],

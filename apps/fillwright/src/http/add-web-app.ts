@@ -5,6 +5,8 @@ import type { App } from './app.ts';
 import { ProblemError } from './problem-error.ts';
 
 const PAGE = 'index.html';
+/** What the interface does not have is no page either, however it is spelt. */
+const OF_INTERFACE = /^\/+api(\/|$)/i;
 /** Files that the build names by their content never change. */
 const NAMED_BY_CONTENT = /[/\\]assets[/\\][^/\\]+$/;
 
@@ -33,7 +35,8 @@ export async function addWebApp(app: App, folder: string): Promise<void> {
     });
   app.setNotFoundHandler((request, reply) => {
     const [path = ''] = request.url.split('?', 1);
-    const isPage = (request.method === 'GET' || request.method === 'HEAD') && !/\.[^/]*$/.test(path);
+    const isRead = request.method === 'GET' || request.method === 'HEAD';
+    const isPage = isRead && !OF_INTERFACE.test(path) && !/\.[^/]*$/.test(path);
     if (!isPage) throw new ProblemError('unknown-address');
     if (!isBuilt) throw new ProblemError('app-not-built');
     return reply.sendFile(PAGE);

@@ -64,6 +64,18 @@ describe('every answer', () => {
       expect.stringMatching(/^GET \/api\/documents\/brief 200 [\d.]+ ms$/),
     ]);
   });
+  // RFC 8259, section 8.1: JSON is UTF-8
+  test('refuses: a body that is no UTF-8, which would be kept changed', async () => {
+    const [head = '', tail = ''] = JSON.stringify({ ...DRAFT, text: 'SPLIT' }).split('SPLIT');
+    const body = Buffer.concat([Buffer.from(head), Buffer.from([0xff, 0xfe]), Buffer.from(tail)]);
+    expect(await post(body)).toMatchObject({
+      status: 400,
+      type: PROBLEM,
+      body: { type: '/problems/unreadable-request' },
+    });
+    expect(await get(`documents/brief/${id}`)).toMatchObject({ status: 404 });
+    expect(await post({ ...DRAFT, text: 'ü 😀 \u2028' })).toMatchObject({ status: 201, body: { text: 'ü 😀 \u2028' } });
+  });
   test('refuses: another host, and changes from another origin', async () => {
     const rebound = { headers: { host: 'rebound.example' } };
     expect(await ask(serving.app, { url: '/api/documents/brief', ...rebound })).toMatchObject({
@@ -103,6 +115,21 @@ describe('every answer', () => {
     const long = await spoken(`GET / HTTP/1.1\r\nHost: localhost\r\nA: ${'y'.repeat(20_000)}\r\n\r\n`);
     expect(long).toMatch(/^HTTP\/1\.1 431 [^]*problem\+json[^]*"status":431/);
     expect(await spoken('SAY HELLO\r\n\r\n')).toMatch(/^HTTP\/1\.1 400 [^]*problem\+json[^]*unreadable-request/);
+    // RFC 9110: section 10.1.1, 417 for an expectation that cannot be met; section 9.3.6, CONNECT; RFC 9112, section 3.2: Host
+    const odd: readonly (readonly [string, number])[] = [
+      ['GET /api/health HTTP/1.1\r\nHost: localhost\r\nExpect: more\r\n\r\n', 417],
+      ['CONNECT localhost:1 HTTP/1.1\r\nHost: localhost\r\n\r\n', 400],
+      ['SAY HELLO\r\n\r\n', 400],
+      ['GET /api/health HTTP/1.1\r\nConnection: close\r\n\r\n', 421],
+      ['GET /api/health HTTP/1.1\r\nHost: localhost\r\nHost: localhost\r\nConnection: close\r\n\r\n', 421],
+      ['GET /api/health HTTP/1.1\r\nHost: a@localhost\r\nConnection: close\r\n\r\n', 421],
+    ];
+    for (const [text, status] of odd) {
+      const answer = await spoken(text);
+      expect(answer).toMatch(new RegExp(`^HTTP/1\\.1 ${status} [^]*problem\\+json[^]*"status":${status}`));
+      expect(answer).toMatch(/content-security-policy: default-src 'none'/i);
+      expect(answer).toMatch(/x-content-type-options: nosniff/i);
+    }
   });
 });
 

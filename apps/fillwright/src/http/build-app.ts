@@ -7,8 +7,10 @@ import type { App } from './app.ts';
 import { inputCompiler } from './input-compiler.ts';
 import { logLine } from './log-line.ts';
 import { problemOf } from './problem-of.ts';
+import { readJson } from './read-json.ts';
 import { refuseBrokenHttp } from './refuse-broken-http.ts';
 import { refuseForeign } from './refuse-foreign.ts';
+import { refuseOddHttp } from './refuse-odd-http.ts';
 import { SECURITY_HEADERS } from './security-headers.ts';
 import { sendProblem } from './send-problem.ts';
 import { addWebApp } from './add-web-app.ts';
@@ -38,10 +40,14 @@ export async function buildApp(parts: AppParts): Promise<App> {
     return503OnClosing: false,
     // Only something on this very machine may stand in front and tell for whom it asks.
     trustProxy: 'loopback',
+    // A request without a host gets the same answer as one with a wrong host.
+    http: { requireHostHeader: false },
     clientErrorHandler: refuseBrokenHttp,
     frameworkErrors: (error, _request, reply) => void fail(error, reply as FastifyReply),
   }).withTypeProvider<ZodTypeProvider>();
+  refuseOddHttp(app.server);
   app.removeContentTypeParser('text/plain');
+  readJson(app);
   app.setValidatorCompiler(inputCompiler);
   app.setSerializerCompiler(serializerCompiler);
   app.setErrorHandler((error, _request, reply) => fail(error, reply));

@@ -6,7 +6,7 @@ const check = refuseForeign(['Press.example']);
 
 async function outcome(method: string, headers: Record<string, string>): Promise<string> {
   try {
-    await check({ method, headers } as unknown as FastifyRequest);
+    await check({ method, headers, raw: { rawHeaders: Object.entries(headers).flat() } } as unknown as FastifyRequest);
     return 'taken';
   } catch (error) {
     return error instanceof Error ? error.message : '';

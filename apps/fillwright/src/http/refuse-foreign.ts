@@ -12,8 +12,8 @@ import { ProblemError } from './problem-error.ts';
  */
 export function refuseForeign(names: readonly string[]): (request: FastifyRequest) => Promise<void> {
   const ours = new Set(['localhost', ...names.map((name) => name.toLowerCase())]);
-  return ({ headers, method }) => {
-    const host = partsOf(`http://${headers.host ?? ''}`);
+  return ({ headers, method, raw }) => {
+    const host = hostOf(headers.host ?? '', raw.rawHeaders);
     if (host === undefined || !(ours.has(host.name) || isIP(host.name) !== 0))
       return Promise.reject(new ProblemError('foreign-host'));
     const isReading = method === 'GET' || method === 'HEAD';
@@ -21,6 +21,12 @@ export function refuseForeign(names: readonly string[]): (request: FastifyReques
     if (isReading || origin === undefined || partsOf(origin)?.host === host.host) return Promise.resolve();
     return Promise.reject(new ProblemError('foreign-origin'));
   };
+}
+
+/** RFC 9112, section 3.2: one `Host` field, and in it nothing but name and port. */
+function hostOf(host: string, rawHeaders: readonly string[]): ReturnType<typeof partsOf> {
+  const hostCount = rawHeaders.filter((name, i) => i % 2 === 0 && name.toLowerCase() === 'host').length;
+  return hostCount > 1 || /[/\\@?#]/.test(host) ? undefined : partsOf(`http://${host}`);
 }
 
 /** Name, and name with port as it stands in a `Host` field: a port that is usual for the scheme is left out of an origin. */

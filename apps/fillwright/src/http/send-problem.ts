@@ -3,8 +3,8 @@ import type { FastifyReply } from 'fastify';
 
 export const PROBLEM_TYPE = 'application/problem+json';
 
-/** Set here because what the framework itself refuses passes by every other place. */
-const HEADERS = {
+/** Of every problem. Set here because what the framework itself refuses passes by every other place. */
+export const PROBLEM_HEADERS = {
   'content-type': PROBLEM_TYPE,
   'cache-control': 'no-store',
   'content-security-policy': "default-src 'none'; frame-ancestors 'none'",
@@ -23,6 +23,6 @@ const HEADERS = {
 export function sendProblem(reply: FastifyReply, problem: Problem): FastifyReply {
   return reply
     .code(problem.status)
-    .headers(HEADERS)
+    .headers(PROBLEM_HEADERS)
     .send(JSON.stringify(problemSchema.parse(problem)));
 }

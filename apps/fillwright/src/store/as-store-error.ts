@@ -9,7 +9,15 @@ const CODES: Readonly<Record<string, StoreTrouble>> = {
   ...{ ECONNREFUSED: 'unreachable', ECONNRESET: 'unreachable', ENOTFOUND: 'unreachable', EAI_AGAIN: 'unreachable' },
   ...{ ETIMEDOUT: 'unreachable', EHOSTUNREACH: 'unreachable', ENETUNREACH: 'unreachable', EPIPE: 'unreachable' },
   ...{ '28000': 'unreachable', '28P01': 'unreachable', '3D000': 'unreachable', '53300': 'unreachable' },
-  ...{ '57P01': 'unreachable', '57P02': 'unreachable', '57P03': 'unreachable', '57014': 'no-answer' },
+  ...{ '57P01': 'unreachable', '57P02': 'unreachable', '57P03': 'unreachable', '57014': 'unreachable' },
+  ...{
+    XX001: 'garbled',
+    XX002: 'garbled',
+    '58P01': 'garbled',
+    '58030': 'garbled',
+    '42P01': 'garbled',
+    '42703': 'garbled',
+  },
 };
 
 /**

@@ -18,6 +18,8 @@ export const backupHeadingSchema = z.strictObject({
   form: z.literal(BACKUP_FORM.form),
   at: z.iso.datetime(),
 });
+/** The first line of a backup of any form. */
+export const anyBackupHeadingSchema = z.looseObject({ fillwright: z.literal(BACKUP_FORM.fillwright), form: z.int() });
 export const backupVersionSchema = versionSchema.extend({ site: z.string().min(1) });
 export const backupHeadSchema = z.strictObject({ head: headSchema });
 export const backupEndSchema = z.strictObject({

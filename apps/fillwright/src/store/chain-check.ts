@@ -27,7 +27,7 @@ const schema = versionSchema.loose();
  */
 export function chainCheck(notes: readonly HeadNote[]): ChainCheck {
   const findings: Finding[] = [];
-  const noted = new Map(notes.map((note) => [keyOf(note), note]));
+  const noted = firstNotes(notes);
   const versionOfHash = new Map(notes.map((note) => [`${documentOf(note)} ${note.sha256}`, note.version]));
   const lasts = new Map<string, StoredVersion>();
   const headed = new Set<string>();
@@ -78,6 +78,14 @@ export function chainCheck(notes: readonly HeadNote[]): ChainCheck {
       return { findings, versionCount, chainCount: lasts.size };
     },
   };
+}
+
+/**
+ * What was noted first counts: whoever changed a version in the database could have it sent once more, and so noted as
+ * it stands now.
+ */
+function firstNotes(notes: readonly HeadNote[]): Map<string, HeadNote> {
+  return new Map(notes.toReversed().map((note) => [keyOf(note), note]));
 }
 
 function tellsMissing({ code, document, facts: { from, to } }: Finding, note: HeadNote): boolean {

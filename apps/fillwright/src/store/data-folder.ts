@@ -9,6 +9,7 @@ import { syncFolder } from './sync-folder.ts';
 export const DATABASE_FOLDER = 'store';
 export const HEADS_FILE = 'heads.log';
 const MARKER_FILE = 'store.json';
+const UNFINISHED_MARKER = `${MARKER_FILE}.new`;
 
 /** Form of the data folder, and the database version whose files the embedded store reads. */
 const FORM = 1;
@@ -31,7 +32,8 @@ const MARKER = z.looseObject({
 export async function dataFolderState(folder: string): Promise<'none' | 'unfinished' | 'ready'> {
   if (!existsSync(folder)) return 'none';
   if (!(await stat(folder)).isDirectory()) throw new StoreError('foreign', { place: folder, found: 'a file' });
-  const names = await readdir(folder);
+  // A note that was begun and never finished (full disk, kill) is the first thing that a store leaves.
+  const names = (await readdir(folder)).filter((name) => name !== UNFINISHED_MARKER);
   if (names.length === 0) return 'none';
   if (!names.includes(MARKER_FILE)) {
     const isOurs = names.includes(DATABASE_FOLDER) && names.includes(HEADS_FILE);
@@ -53,14 +55,15 @@ export async function dataFolderState(folder: string): Promise<'none' | 'unfinis
  */
 export async function noteDataFolder(folder: string, state: 'making' | 'ready'): Promise<void> {
   const path = join(folder, MARKER_FILE);
-  const file = await open(`${path}.new`, 'w');
+  const unfinished = join(folder, UNFINISHED_MARKER);
+  const file = await open(unfinished, 'w');
   try {
     await file.writeFile(`${JSON.stringify({ fillwright: 'store', form: FORM, state })}\n`);
     await file.sync();
   } finally {
     await file.close();
   }
-  await rename(`${path}.new`, path);
+  await rename(unfinished, path);
   await syncFolder(folder);
 }
 

@@ -76,9 +76,16 @@ function logOn(file: FileHandle, path: string): HeadsLog {
   };
 }
 
+/** A part of a line, as a full disk leaves it, would spoil the next one: it is taken away again. */
 async function write(file: FileHandle, text: string): Promise<void> {
-  await file.appendFile(text);
-  await file.datasync();
+  const { size } = await file.stat();
+  try {
+    await file.appendFile(text);
+    await file.datasync();
+  } catch (error) {
+    await file.truncate(size).catch(() => undefined);
+    throw error;
+  }
 }
 
 async function cutTornLine(path: string): Promise<void> {

@@ -157,6 +157,13 @@ describe('openStore, embedded', () => {
     await append(await opened({ dataFolder, isToBeMade: true }), 0);
   });
 
+  test('golden: a folder in which only the note was begun (full disk, kill) is no stranger', async () => {
+    const dataFolder = join(folder, 'begun');
+    mkdirSync(dataFolder);
+    writeFileSync(join(dataFolder, 'store.json.new'), '');
+    await append(await opened({ dataFolder, isToBeMade: true }), 0);
+  });
+
   test('refuses: no store where none is to be made', async () => {
     const dataFolder = join(folder, 'none');
     expect((await troubleOf(openStore({ dataFolder, isToBeMade: false }))).code).toBe('no-store');

@@ -1,4 +1,5 @@
-import { mkdir } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { mkdir, readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { asStoreError } from './as-store-error.ts';
 import { beginDataFolder, DATABASE_FOLDER, dataFolderState, HEADS_FILE, noteDataFolder } from './data-folder.ts';
@@ -52,18 +53,28 @@ type Settings = StoreSettings & typeof USUAL;
 async function openFolder(settings: Settings): Promise<Store> {
   const { dataFolder, isToBeMade } = settings;
   const before = await dataFolderState(dataFolder);
-  if (before !== 'ready' && !isToBeMade) throw new StoreError('no-store', { place: dataFolder });
-  if (before === 'none') await mkdir(dataFolder, { recursive: true });
+  const noStore = new StoreError('no-store', { place: dataFolder });
+  if (before === 'none' && !isToBeMade) throw noStore;
+  if (before === 'none') await makeFolder(dataFolder);
   const unlock = await lockFolder(dataFolder);
   try {
     // Another process may have made it while this one waited for the lock.
     const state = await dataFolderState(dataFolder);
+    if (state !== 'ready' && !isToBeMade) throw noStore;
     if (state !== 'ready') await beginDataFolder(dataFolder);
     return await openLocked({ ...settings, isNew: state !== 'ready', unlock });
   } catch (error) {
     await unlock();
     throw error;
   }
+}
+
+/** Node says that a folder above is missing where it may only be read. */
+async function makeFolder(folder: string): Promise<void> {
+  await mkdir(folder, { recursive: true }).catch((error: unknown) => {
+    const { code, message } = error as NodeJS.ErrnoException;
+    throw code === 'ENOENT' ? new StoreError('read-only', { place: folder, why: message }) : error;
+  });
 }
 
 async function openLocked(settings: Settings & { isNew: boolean; unlock: () => Promise<void> }): Promise<Store> {
@@ -97,11 +108,14 @@ async function openLocked(settings: Settings & { isNew: boolean; unlock: () => P
 
 async function openUrl({ dataFolder, isToBeMade, migrations }: Settings, url: string): Promise<Store> {
   const place = withoutPassword(url);
+  await requireListFolder(dataFolder);
   const db = await openServer({ url, place });
   try {
     await migrate(db, { migrations, place, whenNone: isToBeMade ? 'make' : 'no-store' });
-    await mkdir(dataFolder, { recursive: true });
-    const headsLog = await openHeadsLog(join(dataFolder, HEADS_FILE), true);
+    await makeFolder(dataFolder);
+    // A list that is begun when versions are there already cannot tell which ones were there before.
+    const isEmpty = (await db.query('select 1 from fillwright.document limit 1')).length === 0;
+    const headsLog = await openHeadsLog(join(dataFolder, HEADS_FILE), isEmpty);
     return {
       ...{ db, headsLog, place },
       close: async () => {
@@ -115,9 +129,17 @@ async function openUrl({ dataFolder, isToBeMade, migrations }: Settings, url: st
   }
 }
 
+/** The list of heads of one store must not run on in that of another one, and lies in no folder of somebody else. */
+async function requireListFolder(folder: string): Promise<void> {
+  const names = existsSync(folder) ? await readdir(folder) : [];
+  if (names.length > 0 && !names.includes(HEADS_FILE))
+    throw new StoreError('foreign', { place: folder, found: names.slice(0, 3).join(', ') });
+  if (names.includes(DATABASE_FOLDER)) throw new StoreError('two-stores', { place: folder });
+}
+
 function withoutPassword(url: string): string {
   if (!URL.canParse(url) || !/^postgres(ql)?:/.test(url))
     throw new StoreError('unreachable', { place: 'of DATABASE_URL', why: 'it is not a postgres:// address' });
   const { pathname, host } = new URL(url);
-  return `${pathname.slice(1)} at ${host}`;
+  return `${pathname.slice(1)} at ${host === '' ? 'this machine' : host}`;
 }

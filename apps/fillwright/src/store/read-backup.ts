@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { createInterface } from 'node:readline';
 import {
+  anyBackupHeadingSchema,
   BACKUP_FORM,
   backupEndSchema,
   backupHeadSchema,
@@ -56,7 +57,9 @@ function readLine(reading: Reading, line: string, file: string): StoredVersion |
     if (!backupHeadingSchema.safeParse(content).success)
       throw new StoreError('backup-unreadable', {
         file,
-        why: `its first line is not that of form ${BACKUP_FORM.form}`,
+        why: isNewer(content)
+          ? 'a newer Fillwright wrote it: install that one'
+          : `its first line is not that of form ${BACKUP_FORM.form}`,
       });
   } else if (reading.end) reading.end = { ...reading.end, isSame: false };
   else {
@@ -69,6 +72,11 @@ function readLine(reading: Reading, line: string, file: string): StoredVersion |
   }
   reading.hash.update(`${line}\n`);
   return isFirst ? undefined : entryOf(reading, content);
+}
+
+function isNewer(heading: unknown): boolean {
+  const parsed = anyBackupHeadingSchema.safeParse(heading);
+  return parsed.success && parsed.data.form > BACKUP_FORM.form;
 }
 
 function entryOf(reading: Reading, content: unknown): StoredVersion | undefined {

@@ -1,3 +1,5 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { startEngine, type Engine } from '../../fixtures/engine.ts';
@@ -78,6 +80,19 @@ describe('openStore, server', () => {
     await Promise.all([underWay, lent]);
     const again = await append(store, 1).catch(() => append(store, 1));
     expect(again).toMatchObject({ outcome: 'kept', version: { version: 2 } });
+  });
+
+  test('refuses: a data folder that is not its own', async () => {
+    const settings = await engine.fresh();
+    const { dataFolder } = settings;
+    mkdirSync(join(dataFolder, 'store'), { recursive: true });
+    await expect(openStore(settings)).rejects.toMatchObject({ code: 'foreign' });
+    writeFileSync(join(dataFolder, 'heads.log'), '');
+    await expect(openStore(settings)).rejects.toMatchObject({ code: 'two-stores' });
+    expect([readdirSync(dataFolder), readFileSync(join(dataFolder, 'heads.log'), 'utf8')]).toEqual([
+      ['heads.log', 'store'],
+      '',
+    ]);
   });
 
   test('refuses: a schema of another program, and leaves it alone', async () => {

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { ENGINES, startEngine, type Engine } from '../../fixtures/engine.ts';
@@ -171,6 +171,42 @@ describe.each(ENGINES)('verifyChains, %s', (name) => {
       ['list-differs', 3],
       ['list-differs', 4],
     ]);
+  });
+
+  test('golden: the audit finds a changed version also after it was sent once more, and so noted anew', async () => {
+    const own = await ownStore();
+    const chain = await begun(own, 1);
+    await own.db.query('alter table fillwright.document disable trigger all');
+    await own.db.query('alter table fillwright.head disable trigger all');
+    const kept = await oneVersion(own, chain, 1);
+    if (!kept) throw new Error('not there');
+    const sha256 = versionHash({ ...kept, text: 'forged', site: 'here' });
+    await own.db.query('update fillwright.document set text = $1, sha256 = $2 where id = $3', [
+      'forged',
+      sha256,
+      chain.id,
+    ]);
+    await own.db.query('update fillwright.head set sha256 = $1 where id = $2', [sha256, chain.id]);
+    expect(await appendVersion(own, chain, draft(0, 'forged'))).toMatchObject({
+      outcome: 'kept',
+      version: { version: 1 },
+    });
+    expect(await verifyChains(own)).toMatchObject({
+      verdict: 'fail',
+      findings: [{ code: 'list-differs', facts: { version: 1 } }],
+    });
+  });
+
+  test('limit: whether versions are missing cannot be told once the list of heads is lost', async () => {
+    const own = await engine.fresh();
+    const first = await openStore(own);
+    const chain = await begun(first, 2);
+    await first.close();
+    rmSync(join(own.dataFolder, 'heads.log'));
+    const second = await openStore(own);
+    onTestFinished(second.close);
+    expect((await appendVersion(second, chain, draft(2))).outcome).toBe('kept');
+    expect(await verifyChains(second)).toMatchObject({ verdict: 'cannot-tell', findings: [{ code: 'list-late' }] });
   });
 
   test('limit: an empty store cannot be told, nor one whose list of heads cannot be read', async () => {

@@ -5,9 +5,9 @@ type Station = number;
 
 /** Numbers of the drawing that can be opened, by name. */
 export type NumberName =
-  | `${'mass' | 'force' | 'gain'}:${Station}`
+  | `${'mass' | 'density' | 'force' | 'gain'}:${Station}`
   | 'density'
-  | `slug-${'length' | 'dead' | 'free' | 'rim'}`
+  | `slug-${'length' | 'springback' | 'longest' | 'dead' | 'dead-volume' | 'free' | 'axis' | 'rim'}`
   /** A part in stock by slot and number, the heaviest slug by size of the shell. */
   | `part:${string}`
   | `largest:${string}`;

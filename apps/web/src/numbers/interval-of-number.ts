@@ -50,7 +50,9 @@ function readerOf(key: NumberKey): ((prediction: Prediction) => number) | undefi
     case 'pressure':
       return (prediction) => at(prediction)?.pressure_MPa ?? NaN;
     case 'density':
-      return ({ density_g_per_mL }) => density_g_per_mL;
+      return number === undefined
+        ? ({ density_g_per_mL }) => density_g_per_mL
+        : (prediction) => at(prediction)?.density_g_per_mL ?? NaN;
     default:
       return undefined;
   }

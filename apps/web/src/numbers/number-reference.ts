@@ -17,11 +17,11 @@ type Measurement = string;
  * the route, `substance:1` the second substance of the target.
  */
 export type NumberKey =
-  | `${'mass' | 'reached' | 'force' | 'pressure' | 'scale' | 'gain'}:${Station}`
+  | `${'mass' | 'reached' | 'density' | 'force' | 'pressure' | 'scale' | 'gain'}:${Station}`
   | 'mass'
   | 'mean'
   | 'density'
-  | `slug-${'length' | 'width' | 'dead' | 'proud' | 'longest' | 'free' | 'rim'}`
+  | `slug-${'length' | 'width' | 'dead' | 'dead-volume' | 'proud' | 'longest' | 'springback' | 'free' | 'axis' | 'rim'}`
   | `part:${PartName}`
   | `largest:${ShellSize}`
   | 'loose'

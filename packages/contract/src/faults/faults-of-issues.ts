@@ -7,16 +7,19 @@ import { valueFault } from './value-fault.ts';
 
 type Issue = z.core.$ZodIssue;
 
+/** More is no slip of a person, and each is looked up in the whole text: a file of nothing else would take minutes. */
+const MOST_FAULTS = 200;
+
 /**
  * What is wrong with a document, from the issues of its schema. The schemas of this package put into the message of an
  * issue what would be allowed; for a mapping that is the list of its keys.
  *
  * @param issues - issues of the schema
  * @param document - the document that was read
- * @returns one fault for each thing that is wrong; a misspelt key is not reported as missing once more
+ * @returns one fault for each thing that is wrong, up to some hundreds; a misspelt key is not reported as missing once more
  */
 export function faultsOfIssues(issues: readonly Issue[], document: SourceDocument): InputFault[] {
-  const faults = issues.flatMap((issue) => faultsOf(issue, document));
+  const faults = issues.slice(0, MOST_FAULTS).flatMap((issue) => faultsOf(issue, document));
   const meant = new Set(
     faults.flatMap(({ field, nearest }) => (nearest === undefined ? [] : [beside(field, nearest)])),
   );
@@ -26,7 +29,9 @@ export function faultsOfIssues(issues: readonly Issue[], document: SourceDocumen
 function faultsOf(issue: Issue, document: SourceDocument): readonly InputFault[] {
   if (issue.code === 'unrecognized_keys') {
     const known = issue.message.split(', ');
-    return issue.keys.map((key) => unknownKeyFault(document, { path: [...issue.path, key], known }));
+    return issue.keys
+      .slice(0, MOST_FAULTS)
+      .map((key) => unknownKeyFault(document, { path: [...issue.path, key], known }));
   }
   if (issue.code === 'invalid_union') {
     const inner = innerIssues(issue, valueAt(document.value, issue.path));

@@ -44,6 +44,13 @@ const SAMPLES = [
     inputs: { dead_mm: 2.25, released_mm: 16.25, bodyLength_mm: 18.5, bodyWall_mm: 0.125 },
     outputs: { aboveRim_mm: 0.125 },
   },
+  { id: 'shells.free-on-axis', inputs: { capHeadroom_mm: 3.25, aboveRim_mm: 0.125 }, outputs: { free_mm: 3.125 } },
+  {
+    // a hemisphere: 2 pi r^3 / 3
+    id: 'shells.dead-volume',
+    inputs: { dead_mm: 3, bodyInnerRadius_mm: 3 },
+    outputs: { volume_mm3: 18 * Math.PI },
+  },
   { id: 'shells.water-limits', inputs: { material: 'gelatin' }, outputs: { lower_pct: 13, upper_pct: 16 } },
   {
     id: 'shells.water-transferred',

@@ -1,4 +1,4 @@
-import { defineEntry, type Entry } from '#catalogue';
+import { defineEntry, DomainError, type Entry } from '#catalogue';
 import { bodyVolume_mm3 } from './body-volume.ts';
 import { capHeadroom } from './cap-headroom.ts';
 import { diametralClearance_mm } from './diametral-clearance.ts';
@@ -160,5 +160,52 @@ export const geometryEntries: readonly Entry[] = [
     compute: ({ dead_mm, released_mm, bodyLength_mm, bodyWall_mm }) => ({
       aboveRim_mm: dead_mm + released_mm - (bodyLength_mm - bodyWall_mm),
     }),
+  }),
+  defineEntry({
+    id: 'shells.free-on-axis',
+    title: 'Free height over the middle of a slug',
+    equation: 's = h - s_r',
+    inputs: [
+      { key: 'capHeadroom_mm', title: 'headroom in the cap, h', kind: 'number', unit: 'mm', above: 0, max: 100 },
+      {
+        key: 'aboveRim_mm',
+        title: 'slug above the rim, below 0 inside',
+        kind: 'number',
+        unit: 'mm',
+        min: -60,
+        max: 60,
+      },
+    ],
+    outputs: [{ key: 'free_mm', title: 'from the slug to the inside of the cap', kind: 'number', unit: 'mm' }],
+    sources: [GEOMETRY],
+    validity: 'On the axis only: the edge of a flat slug meets the dome before its middle does.',
+    restsOn: 'geometry; the springback of the slug',
+    compute: ({ capHeadroom_mm, aboveRim_mm }) => ({ free_mm: capHeadroom_mm - aboveRim_mm }),
+  }),
+  defineEntry({
+    id: 'shells.dead-volume',
+    title: 'Volume left empty under a flat slug',
+    equation: 'V = \\frac{\\pi\\,dead^2\\,(3 r_i - dead)}{3}',
+    inputs: [
+      { key: 'dead_mm', title: 'empty height under the slug', kind: 'number', unit: 'mm', min: 0, max: 25 },
+      {
+        key: 'bodyInnerRadius_mm',
+        title: 'inner radius of the body, r_i',
+        kind: 'number',
+        unit: 'mm',
+        above: 0,
+        max: 25,
+      },
+    ],
+    outputs: [{ key: 'volume_mm3', title: 'volume', kind: 'number', unit: 'mm3' }],
+    sources: [{ text: 'volume of a cap of a sphere', read: 'geometry' }],
+    validity:
+      'Hemispherical end; the slug does not stand higher in it than its radius. A real end is thicker than the wall.',
+    restsOn: 'geometry',
+    compute: ({ dead_mm, bodyInnerRadius_mm }) => {
+      if (dead_mm > bodyInnerRadius_mm)
+        throw new DomainError('out-of-range', { dead_mm, min: 0, max: bodyInnerRadius_mm });
+      return { volume_mm3: (Math.PI * dead_mm * dead_mm * (3 * bodyInnerRadius_mm - dead_mm)) / 3 };
+    },
   }),
 ];

@@ -20,10 +20,14 @@ const TITLES = {
   gain: (station: number): string => `deeper with pin ${station}`,
   scale: (station: number, reading_division: number): string =>
     `below the disc face: pin ${station} at ${plainNumber(reading_division, { decimals: 1 })} on its scale`,
+  stationDensity: (station: number): string => `under pin ${station}, on average, before the refill`,
+  springback: 'is what springback adds to the slug',
   slugLength: 'long, once released',
   slugWidth: 'wide, once released',
   density: 'in the slug, on average',
   dead: 'empty under the slug',
+  deadVolume: 'left empty under the slug',
+  axis: 'free over the middle of the slug',
   proud: 'that a slug may stand above the rim',
   longest: 'is the longest slug that stays whole',
   free: 'free between slug and dome',
@@ -70,6 +74,7 @@ const WORD_OF_END = { low: 'lower', high: 'upper' } as const;
 const ORIGINS = {
   part: (number: string): string => `part ${number}, by the inventory`,
   setAtMachine: 'set at the machine',
+  struck: 'bore struck level at the feed density, with what the pin drags in',
   setWithPlay: 'set at the machine, half the play of its thread counts',
   law: 'packing that the law was fitted from',
   filler: (name: string): string => name,

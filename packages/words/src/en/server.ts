@@ -43,10 +43,12 @@ export const SERVER_PROBLEMS = {
 export const SERVE_WORDS = {
   ready: (url: string): string => `Fillwright is ready: ${url} (Ctrl+C ends it)`,
   demoAdded: 'The store was empty: the demo product Alder 200 was added.',
-  notPort: (from: string): string => `${from} takes a port: a whole number from 0 to 65535, 0 for any free one.`,
-  notHost: (from: string): string => `${from} takes the address to listen on, for example 127.0.0.1.`,
+  notPort: ({ from, text }: { from: string; text: string }): string =>
+    `${from} is ${JSON.stringify(text)}, which is no port; nothing was started. Give a whole number from 0 to 65535, 0 for any free one.`,
+  notHost: ({ from, text }: { from: string; text: string }): string =>
+    `${from} is ${JSON.stringify(text)}, which is no address; nothing was started. Give the one to listen on, for example 127.0.0.1.`,
   portInUse: (port: number): string =>
-    `Port ${port} is in use by another program, maybe by a Fillwright that is still running; end that one, or choose another port with --port or PORT.`,
+    `Port ${port} is in use by another program, maybe by a Fillwright that is still running; what is kept stays as it is. End that one, or choose another port with --port or PORT.`,
   portNotAllowed: (port: number): string =>
     `Port ${port} may not be used by this person; choose one from 1024 with --port or PORT.`,
   noSuchAddress: (host: string): string =>

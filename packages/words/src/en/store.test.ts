@@ -17,6 +17,7 @@ const TROUBLES: Readonly<Record<StoreTrouble, Readonly<Record<string, string | n
   'no-store': PLACE,
   'not-empty': { ...PLACE, versionCount: 3 },
   'read-only': PLACE,
+  'two-stores': PLACE,
   unreachable: PLACE,
 };
 const FINDINGS: Readonly<Record<AuditFindingCode, Readonly<Record<string, string | number>>>> = {

@@ -32,6 +32,8 @@ const TROUBLES = {
     `The store in ${fact('place')} already holds ${fact('versionCount')} versions and was not touched. Restore into an empty folder: set FILLWRIGHT_DATA to a new one.`,
   'read-only': (fact) =>
     `The store in ${fact('place')} may not be written to (${fact('why')}); nothing was changed. Ask for the right to write there, or set FILLWRIGHT_DATA to another folder.`,
+  'two-stores': (fact) =>
+    `${fact('place')} holds an embedded store, but DATABASE_URL names another one; nothing in either was changed. Set FILLWRIGHT_DATA to a new folder for this database, or unset DATABASE_URL.`,
   unreachable: (fact) =>
     `The database ${fact('place')} cannot be reached (${fact('why')}). ${KEPT}; whether the last change was, shows when it answers again. Check DATABASE_URL and that the server runs.`,
 } as const satisfies Readonly<Record<string, Sentence>>;

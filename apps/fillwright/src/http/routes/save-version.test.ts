@@ -127,6 +127,10 @@ describe('POST a version', () => {
     expect(told).toMatch(/tappedDensity_kg_per_m3.*tappedDensity_g_per_mL/);
     expect(told).toMatch(/claim_mg.*"12,5".*12\.5/);
   });
+  test('refuses: a text of nothing but unknown fields, within seconds', { timeout: 20_000 }, async () => {
+    const text = Array.from({ length: 24_000 }, (_, i) => `k${i}: 1\n`).join('');
+    expect(await post({ ...DRAFT, status: 'saved', text })).toMatchObject({ status: 422 });
+  });
   test('refuses: a design that is not in order', async () => {
     for (const text of ['{', '{"format":1}', '{"format":1,"seed":1e999}'])
       expect(

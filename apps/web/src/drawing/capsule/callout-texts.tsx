@@ -3,7 +3,8 @@ import { atMm, rounded as r } from '../at-mm.ts';
 import { SourceMark } from '../../fields/index.ts';
 import { AttentionMark } from '../attention-mark.tsx';
 import { NumberButton } from '../number-button.tsx';
-import type { Callout } from './callouts.ts';
+import type { NumberName } from '../opening.ts';
+import type { AboutLine, Callout } from './callouts.ts';
 
 /** Where the texts stand: left edge, and the height of each. */
 export interface CalloutRoom {
@@ -62,7 +63,7 @@ export function CalloutTexts({
       x_mm={room.left_mm}
       y_mm={room.at_mm[i] ?? 0}
       {...{ number, title, mark, isAttention, isSmall }}
-      lines={about.join('\n')}
+      lines={about.map(inOneString).join('\n')}
     />
   ));
 }
@@ -78,18 +79,42 @@ type CalloutTextProps = Pick<Callout, 'title' | 'isAttention'> & {
 };
 
 const CalloutText = memo(function CalloutText({ x_mm, y_mm, lines, mark, ...title }: CalloutTextProps): ReactNode {
-  const about = lines.split('\n');
+  const about = lines.split('\n').map(outOfOneString);
   return (
     <div className="callout" style={atMm({ x_mm, y_mm })}>
       <Title {...title} />
       {about.map((line, k) => (
-        <div key={line} className="quiet">
-          {mark && k === about.length - 1 ? <SourceMark kind={mark} isBare /> : null} {line}
+        <div key={k} className="quiet">
+          {mark && k === about.length - 1 ? <SourceMark kind={mark} isBare /> : null} <About {...line} />
         </div>
       ))}
     </div>
   );
 });
+
+const BETWEEN = '\t';
+
+function inOneString({ text, part, number }: AboutLine): string {
+  return [text, part ?? '', number ?? ''].join(BETWEEN);
+}
+
+function outOfOneString(line: string): AboutLine {
+  const [text = '', part = '', number] = line.split(BETWEEN);
+  return number ? { text, part, number: number as NumberName } : { text };
+}
+
+/** Its number opens, where it has one. */
+function About({ text, part = '', number }: AboutLine): ReactNode {
+  const at = number === undefined ? -1 : text.lastIndexOf(part);
+  if (number === undefined || at < 0) return text;
+  return (
+    <>
+      {text.slice(0, at)}
+      <NumberButton number={number}>{part}</NumberButton>
+      {text.slice(at + part.length)}
+    </>
+  );
+}
 
 function Title(props: Pick<CalloutTextProps, 'number' | 'title' | 'isAttention' | 'isSmall'>): ReactNode {
   const { number, title, isAttention, isSmall } = props;

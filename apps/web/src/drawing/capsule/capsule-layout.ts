@@ -39,6 +39,7 @@ export function capsuleLayout(
   const shell = shellSection(geometry, record);
   const { dead_mm, longestSlug_mm } = slugFit({ geometry, boreDiameter_mm: bore_mm });
   const tipBelow_mm = shell.wall_mm + dead_mm;
+  const aboveRim_mm = tipBelow_mm + slugTop_mm - shell.rim_mm;
   return {
     shell,
     tipBelow_mm,
@@ -48,8 +49,8 @@ export function capsuleLayout(
     dead_mm,
     deadVolume_mm3: capVolume_mm3({ height_mm: dead_mm, radius_mm: shell.bodyInner_mm }),
     free_mm: longestSlug_mm - slugTop_mm,
-    freeOnAxis_mm: shell.closed_mm - shell.wall_mm - tipBelow_mm - slugTop_mm,
-    aboveRim_mm: tipBelow_mm + slugTop_mm - shell.rim_mm,
+    freeOnAxis_mm: geometry.capHeadroom_mm - aboveRim_mm,
+    aboveRim_mm,
   };
 }
 

@@ -2,6 +2,8 @@ import { useCallback, useLayoutEffect, useRef, useState, type ReactNode } from '
 import { atMm, inMm } from '../at-mm.ts';
 import { AttentionMark } from '../attention-mark.tsx';
 import type { DrawnSetUp } from '../method-drawing.ts';
+import { NumberButton } from '../number-button.tsx';
+import { NumberGroup } from '../number-group.tsx';
 import { leverMove, type CarryOut, type LeverAct } from './lever-move.ts';
 import { discSetUp, type DiscSetUp, type Lever } from './lever.ts';
 import { PinLever } from './pin-lever.tsx';
@@ -63,7 +65,7 @@ function Station({ at, height_mm, lever, view, act }: StationProps): ReactNode {
   const half_mm = axis_mm - bore_mm;
   const noteAt = { x_mm: bore_mm, y_mm: lever.depth_mm + 1.2 - height_mm };
   return (
-    <>
+    <NumberGroup>
       <PinLever {...view.pin} {...{ bore_mm, height_mm, carryOut }} width_mm={half_mm} />
       <StepKeys {...view.keys} {...{ axis_mm, height_mm, carryOut }} width_mm={end_mm - axis_mm} />
       <ScaleNumbers {...{ axis_mm, height_mm, lever }} />
@@ -71,7 +73,7 @@ function Station({ at, height_mm, lever, view, act }: StationProps): ReactNode {
         className="disc-density"
         style={{ ...atMm({ x_mm: bore_mm, y_mm: -0.45 * height_mm }), width: inMm(half_mm) }}
       >
-        {view.density}
+        <NumberButton number={`density:${lever.station}`}>{view.density}</NumberButton>
         {view.unit === '' ? null : <span>{view.unit}</span>}
       </span>
       {note === undefined ? null : (
@@ -79,7 +81,7 @@ function Station({ at, height_mm, lever, view, act }: StationProps): ReactNode {
           <AttentionMark /> {note}
         </p>
       )}
-    </>
+    </NumberGroup>
   );
 }
 

@@ -60,6 +60,11 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
   'dosing.released-slug': {
     ...{ L: of('released_mm', 'slug-length'), H: of('discHeight_mm', 'disc-height'), e_a: of('axialSpringback_pct') },
     ...{ W: of('width_mm', 'slug-width'), D: of('boreDiameter_mm', 'bore-diameter'), e_r: of('radialSpringback_pct') },
+    s: of('springback_mm'),
+  },
+  'dosing.tamped-density': {
+    ...{ ρ: of('density_g_per_mL'), M: of('pressed_mg', 'mass-before'), D: of('boreDiameter_mm', 'bore-diameter') },
+    ...{ H: of('discHeight_mm', 'disc-height'), x: of('reached_mm', 'reached-depth') },
   },
   'dosing.loose-refill': {
     ...{ s: of('loose_mm'), x_n: of('reached_mm', 'reached-depth'), H: of('discHeight_mm', 'disc-height') },
@@ -131,5 +136,11 @@ export const LETTER_MEANINGS: Readonly<Record<string, Readonly<Record<string, Le
   'shells.slug-above-rim': {
     ...{ s: of('aboveRim_mm'), dead: of('dead_mm', 'dead-space'), L: of('released_mm', 'slug-length') },
     ...{ L_b: of('bodyLength_mm', 'body-length'), t: of('bodyWall_mm') },
+  },
+  'shells.free-on-axis': {
+    ...{ s: of('free_mm'), h: of('capHeadroom_mm', 'cap-headroom'), s_r: of('aboveRim_mm') },
+  },
+  'shells.dead-volume': {
+    ...{ V: of('volume_mm3'), dead: of('dead_mm', 'dead-space'), r_i: of('bodyInnerRadius_mm', 'body-radius') },
   },
 };

@@ -61,6 +61,7 @@ describe('shownEquation', () => {
     expect(numbers({ entry: 'dosing.released-slug', title: '', inputs, output: 'released_mm' })).toEqual([
       '16.28=15.5×(1+5\u202F%)',
       '6.666=6.6×(1+1\u202F%)',
+      '0.775=15.5×5\u202F%',
     ]);
   });
   test('golden: 200 mg x 1.12 / (99.2 % x (1 - 1.5 %)) = 229.25 mg, and its diluent in 430 mg', () => {

@@ -44,7 +44,10 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
         title: words.mass(station),
         value: mass_mg,
       };
-  const found: Named[] = [[`mass:${station}`, mass]];
+  const found: Named[] = [
+    [`mass:${station}`, mass],
+    [`density:${station}`, densityReference(facts, run, trace)],
+  ];
   if (regime === 'flush' || force_N === undefined || pressure_MPa === undefined) return found;
   const bySpring: NumberReference = {
     entry: 'dosing.spring-force',
@@ -85,6 +88,30 @@ function stationReferences(facts: PageFacts, run: DiscRunInputs, trace: StationT
     ],
     ...gainReferences(facts, run, trace),
   ];
+}
+
+/** How dense the powder is when the pin stands deepest. */
+function densityReference({ candidate }: PageFacts, run: DiscRunInputs, trace: StationTrace): NumberReference {
+  const { station, reached_mm, density_g_per_mL } = trace;
+  const { boreDiameter_mm, discHeight_mm } = run.inputs;
+  const bore_mm = candidate.prediction.bore_mm;
+  return {
+    entry: 'dosing.tamped-density',
+    inputs: {
+      pressed_mg: density_g_per_mL * (Math.PI / 4) * bore_mm * bore_mm * (discHeight_mm - reached_mm),
+      ...{ boreDiameter_mm, discHeight_mm, reached_mm },
+    },
+    origins: {
+      ...{ boreDiameter_mm: run.origins['boreDiameter_mm'] ?? {}, discHeight_mm: run.origins['discHeight_mm'] ?? {} },
+      pressed_mg:
+        station === 1
+          ? { ...run.origins['feedDensity_g_per_mL'], isSolved: true, words: OPEN_NUMBER_WORDS.origins.struck }
+          : { number: `mass:${station - 1}` },
+      ...(trace.regime === 'flush' ? {} : { reached_mm: { number: `reached:${station}` as const } }),
+    },
+    output: 'density_g_per_mL',
+    ...{ title: OPEN_NUMBER_WORDS.titles.stationDensity(station), station, value: density_g_per_mL },
+  };
 }
 
 /** The depth of this station's own pin: its scale, and what its setting may be off. */
@@ -161,6 +188,13 @@ function slugReferences({ candidate, place }: PageFacts, run: DiscRunInputs): re
   const whole = ofStations(run);
   return [
     ['slug-length', { ...released, output: 'released_mm', title: words.slugLength, value: prediction.released_mm }],
+    [
+      'slug-springback',
+      {
+        ...{ ...released, output: 'springback_mm', title: words.springback },
+        value: (inDisc_mm * axialSpringback_pct.mean) / 100,
+      },
+    ],
     ['slug-width', { ...released, output: 'width_mm', title: words.slugWidth, value: prediction.width_mm }],
     [
       'density',

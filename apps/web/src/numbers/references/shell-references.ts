@@ -13,6 +13,7 @@ export function shellReferences({ candidate, place }: PageFacts): readonly (read
   const { geometry, prediction } = candidate;
   const { bodyInnerRadius_mm, capInnerRadius_mm, capHeadroom_mm, bodyLength_mm, bodyWall_mm } = geometry;
   const fit = slugFit({ geometry, boreDiameter_mm: prediction.bore_mm });
+  const aboveRim_mm = fit.dead_mm + prediction.released_mm - (bodyLength_mm - bodyWall_mm);
   const words = OPEN_NUMBER_WORDS;
   const shell: InputOrigin = { words: words.origins.shell(place.record.size) };
   const common = {
@@ -56,7 +57,41 @@ export function shellReferences({ candidate, place }: PageFacts): readonly (read
           ...{ bodyLength_mm: shell, bodyWall_mm: shell },
         },
         ...{ output: 'aboveRim_mm', title: words.titles.rim },
-        value: fit.dead_mm + prediction.released_mm - (bodyLength_mm - bodyWall_mm),
+        value: aboveRim_mm,
+      },
+    ],
+    ...besideReferences({ fit, geometry, aboveRim_mm, shell }),
+  ];
+}
+
+/** What stands in small beside the drawing. */
+function besideReferences(of: {
+  readonly fit: { readonly dead_mm: number };
+  readonly geometry: PageFacts['candidate']['geometry'];
+  readonly aboveRim_mm: number;
+  readonly shell: InputOrigin;
+}): readonly (readonly [NumberKey, NumberReference])[] {
+  const { fit, aboveRim_mm, shell } = of;
+  const { capHeadroom_mm, bodyInnerRadius_mm } = of.geometry;
+  const words = OPEN_NUMBER_WORDS;
+  return [
+    [
+      'slug-axis',
+      {
+        entry: 'shells.free-on-axis',
+        inputs: { capHeadroom_mm, aboveRim_mm },
+        origins: { capHeadroom_mm: shell, aboveRim_mm: { number: 'slug-rim' } },
+        ...{ output: 'free_mm', title: words.titles.axis, value: capHeadroom_mm - aboveRim_mm },
+      },
+    ],
+    [
+      'slug-dead-volume',
+      {
+        entry: 'shells.dead-volume',
+        inputs: { dead_mm: fit.dead_mm, bodyInnerRadius_mm },
+        origins: { dead_mm: { number: 'slug-dead' }, bodyInnerRadius_mm: shell },
+        ...{ output: 'volume_mm3', title: words.titles.deadVolume },
+        value: (Math.PI * fit.dead_mm * fit.dead_mm * (3 * bodyInnerRadius_mm - fit.dead_mm)) / 3,
       },
     ],
   ];

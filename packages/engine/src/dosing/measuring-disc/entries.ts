@@ -1,4 +1,4 @@
-import { defineEntry, type Entry } from '#catalogue';
+import { defineEntry, DomainError, type Entry } from '#catalogue';
 import { boreArea_mm2 } from './bore-area.ts';
 import { discRecurrence_mg } from './disc-recurrence.ts';
 import {
@@ -156,11 +156,33 @@ const stations = defineEntry({
   },
 });
 
+const tampedDensity = defineEntry({
+  id: 'dosing.tamped-density',
+  title: 'Mean density under a pin while it tamps',
+  equation: '\\rho = \\frac{M}{A\\,(H - x)},\\quad A = \\frac{\\pi D^2}{4}',
+  inputs: [
+    { key: 'pressed_mg', title: 'mass under the pin', kind: 'number', unit: 'mg', above: 0, max: 5000 },
+    BORE,
+    HEIGHT,
+    { key: 'reached_mm', title: 'depth the pin reaches, 0 when flush', kind: 'number', unit: 'mm', min: 0, max: 60 },
+  ],
+  outputs: [{ key: 'density_g_per_mL', title: 'mean density', kind: 'number', unit: 'g/mL' }],
+  sources: [{ text: 'mass over the volume of a cylinder', read: 'geometry' }],
+  validity:
+    'Before the refill of this station. The mean over the height: wall friction packs the top more than the foot.',
+  restsOn: 'the mass that enters the station, and the depth of the pin',
+  compute: ({ pressed_mg, boreDiameter_mm, discHeight_mm, reached_mm }) => {
+    if (reached_mm >= discHeight_mm)
+      throw new DomainError('out-of-range', { reached_mm, min: 0, below: discHeight_mm });
+    return { density_g_per_mL: pressed_mg / (boreArea_mm2(boreDiameter_mm) * (discHeight_mm - reached_mm)) };
+  },
+});
+
 const slug: readonly Entry[] = [
   defineEntry({
     id: 'dosing.released-slug',
     title: 'Length and width of a slug once released',
-    equation: 'L = H\\,(1+e_a),\\quad W = D\\,(1+e_r)',
+    equation: 'L = H\\,(1+e_a),\\quad W = D\\,(1+e_r),\\quad s = H\\,e_a',
     inputs: [
       HEIGHT,
       BORE,
@@ -170,6 +192,7 @@ const slug: readonly Entry[] = [
     outputs: [
       { key: 'released_mm', title: 'length', kind: 'number', unit: 'mm' },
       { key: 'width_mm', title: 'width', kind: 'number', unit: 'mm' },
+      { key: 'springback_mm', title: 'what springback adds to the length', kind: 'number', unit: 'mm' },
     ],
     sources: [{ text: 'springback 2 to 10 % in length', read: 'common practice, no source' }],
     validity:
@@ -178,6 +201,7 @@ const slug: readonly Entry[] = [
     compute: ({ discHeight_mm, boreDiameter_mm, axialSpringback_pct, radialSpringback_pct }) => ({
       released_mm: discHeight_mm * (1 + axialSpringback_pct / 100),
       width_mm: boreDiameter_mm * (1 + radialSpringback_pct / 100),
+      springback_mm: discHeight_mm * (axialSpringback_pct / 100),
     }),
   }),
   defineEntry({
@@ -223,6 +247,7 @@ export const entries: readonly Entry[] = [
   ...geometric,
   ...forces,
   stations,
+  tampedDensity,
   stepGainEntry,
   partChangeEntry,
   ...slug,
