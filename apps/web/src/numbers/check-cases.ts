@@ -29,6 +29,7 @@ export const GOLDEN_FILES: Readonly<Record<string, () => Promise<GoldenFile>>> =
   nist_strd: () => import('@fillwright/engine/golden/nist_strd.json'),
   outlook: () => import('@fillwright/engine/golden/outlook.json'),
   run_rules: () => import('@fillwright/engine/golden/run_rules.json'),
+  'statistics-by-hand': () => import('@fillwright/engine/golden/statistics-by-hand.json'),
   tolerance_intervals: () => import('@fillwright/engine/golden/tolerance_intervals.json'),
   udu_acceptance_value: () => import('@fillwright/engine/golden/udu_acceptance_value.json'),
   udu_oc: () => import('@fillwright/engine/golden/udu_oc.json'),

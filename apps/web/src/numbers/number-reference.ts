@@ -65,7 +65,7 @@ export interface NumberReference {
   readonly entry: string;
   /** Inputs by key of the entry. */
   readonly inputs: Readonly<Record<string, unknown>>;
-  /** Key of the output that the number is. */
+  /** Key of the output that the number is; `cpk.low_ratio` in a group. */
   readonly output: string;
   /** Place in the output's list, from 0. */
   readonly item?: number;

@@ -39,7 +39,7 @@ export function openedNumber(reference: NumberReference): OpenedNumber {
   const computed = computedOf(entry, reference);
   if (typeof computed === 'string')
     return { reference, entry, text: pageText, unit, equation: undefined, others: [], refusal: computed };
-  const got = itemOf(computed[reference.output], reference.item);
+  const got = itemOf(outputAt(computed, reference.output), reference.item);
   const isOther = reference.value !== undefined && !isSame(got, reference.value);
   return {
     ...{ reference, entry, unit },
@@ -65,12 +65,26 @@ function isSame(got: unknown, value: number): boolean {
   return typeof got === 'number' && Math.abs(got - value) <= SAME.relative * Math.abs(value) + SAME.absolute;
 }
 
+/** An output, or a part of one that is a group: `cpk.low_ratio`. */
+function outputAt(outputs: Readonly<Record<string, unknown>>, path: string): unknown {
+  return path
+    .split('.')
+    .reduce<unknown>((found, key) => (found as Readonly<Record<string, unknown>> | undefined)?.[key], outputs);
+}
+
+function fieldAt(fields: readonly Field[], path: string): Field | undefined {
+  const [first, ...rest] = path.split('.');
+  const field = fields.find(({ key }) => key === first);
+  if (rest.length === 0) return field;
+  return field?.kind === 'group' ? fieldAt(field.fields, rest.join('.')) : undefined;
+}
+
 function itemOf(value: unknown, item: number | undefined): unknown {
   return item === undefined ? value : (value as readonly unknown[] | undefined)?.[item];
 }
 
 function unitOf({ output, unit }: NumberReference, entry: Entry | undefined): string {
-  const field = entry?.outputs.find(({ key }) => key === output);
+  const field = fieldAt(entry?.outputs ?? [], output);
   return field && 'unit' in field ? unitOfData(field.unit, unit) : (unit ?? '1');
 }
 

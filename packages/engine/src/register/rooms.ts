@@ -7,6 +7,7 @@ import { entries as materials } from '#materials';
 import { entries as quantity } from '#quantity';
 import { entries as shells } from '#shells';
 import { entries as statistics } from '#statistics';
+import { entries as weights } from '#weights';
 
 /** Every room with catalogue entries, in the order a product travels: an import and a line for each. */
 export const ROOMS: Readonly<Record<string, readonly Entry[]>> = {
@@ -18,4 +19,5 @@ export const ROOMS: Readonly<Record<string, readonly Entry[]>> = {
   fillers,
   dosing,
   design,
+  weights,
 };

@@ -1,4 +1,5 @@
 export { cardOfShells } from './card-of-shells.ts';
+export { entries } from './entries.ts';
 export { knownOfBrief, type BriefAndPurpose } from './known-of-brief.ts';
 export { knownOfSetUp } from './known-of-set-up.ts';
 export { STRUCK_REASONS, WEIGHTS_FAULTS, type StruckReason, type WeightsFault } from './weights-text.ts';

@@ -1,4 +1,5 @@
-import { chiSquareQuantile, studentQuantile } from '@fillwright/stats/distributions';
+import { studentQuantile } from '@fillwright/stats/distributions';
+import { spreadInterval } from './spread-interval.ts';
 import type { MassSummary } from './weights-judgement.ts';
 
 /** Confidence of every interval of the summary, two-sided. */
@@ -20,11 +21,7 @@ export function massSummary(masses_mg: readonly number[]): MassSummary {
   const sd_mg = Math.sqrt(squares_mg2 / (n - 1));
   const beyond = { p: (1 - CONFIDENCE_frac) / 2, degreesOfFreedom: n - 1, tail: 'upper' } as const;
   const half_mg = (studentQuantile(beyond) * sd_mg) / Math.sqrt(n);
-  const sd = {
-    value_mg: sd_mg,
-    low_mg: Math.sqrt(squares_mg2 / chiSquareQuantile(beyond)),
-    high_mg: Math.sqrt(squares_mg2 / chiSquareQuantile({ ...beyond, tail: 'lower' })),
-  };
+  const sd = spreadInterval({ sd_mg, degreesOfFreedomCount: n - 1, confidence_frac: CONFIDENCE_frac });
   const share_pct = (of_mg: number): number => (100 * of_mg) / Math.abs(mean_mg);
   const sorted = [...masses_mg].sort((a, b) => a - b);
   const middle = n >> 1;
@@ -32,6 +29,7 @@ export function massSummary(masses_mg: readonly number[]): MassSummary {
     capsuleCount: n,
     mean: { value_mg: mean_mg, low_mg: mean_mg - half_mg, high_mg: mean_mg + half_mg },
     sd,
+    degreesOfFreedomCount: n - 1,
     rsd: { value_pct: share_pct(sd.value_mg), low_pct: share_pct(sd.low_mg), high_pct: share_pct(sd.high_mg) },
     median_mg: n % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2,
     lowest_mg: sorted[0]!,

@@ -1,6 +1,7 @@
-import { chiSquareQuantile, studentQuantile } from '@fillwright/stats/distributions';
 import { massSummary } from './mass-summary.ts';
+import { netByMeanTare } from './net-by-mean-tare.ts';
 import type { TareOfWeights } from './net-masses.ts';
+import { spreadInterval } from './spread-interval.ts';
 import type { MassSummary } from './weights-judgement.ts';
 
 /**
@@ -17,21 +18,18 @@ import type { MassSummary } from './weights-judgement.ts';
 export function netSummary(net_mg: readonly number[], { way, tare }: TareOfWeights): MassSummary {
   const plain = massSummary(net_mg);
   if (way !== 'mean-tare' || !tare) return plain;
-  const n = plain.capsuleCount;
-  const [gross_mg2, shell_mg2] = [plain.sd.value_mg * plain.sd.value_mg, tare.sd_mg * tare.sd_mg];
-  const net_mg2 = gross_mg2 - shell_mg2;
-  const p = (1 - plain.confidence_frac) / 2;
+  const { capsuleCount, confidence_frac } = plain;
+  const { sd_mg: tareSd_mg, shellCount, standardError_mg: tareStandardError_mg } = tare;
+  const of = { capsuleCount, grossSd_mg: plain.sd.value_mg, tareSd_mg, shellCount, tareStandardError_mg };
+  const { half_mg, sd_mg, degreesOfFreedomCount } = netByMeanTare({ ...of, confidence_frac });
   const mean_mg = plain.mean.value_mg;
-  const error_mg = Math.sqrt(gross_mg2 / n + tare.standardError_mg * tare.standardError_mg);
-  const half_mg = studentQuantile({ p, degreesOfFreedom: n - 1, tail: 'upper' }) * error_mg;
   const mean = { value_mg: mean_mg, low_mg: mean_mg - half_mg, high_mg: mean_mg + half_mg };
-  const shellPart = tare.shellCount > 1 ? (shell_mg2 * shell_mg2) / (tare.shellCount - 1) : 0;
-  const degreesOfFreedom = (net_mg2 * net_mg2) / ((gross_mg2 * gross_mg2) / (n - 1) + shellPart);
-  if (!(net_mg2 > 0 && degreesOfFreedom >= 1)) return { ...plain, mean };
-  const edge_mg = (tail: 'lower' | 'upper'): number =>
-    Math.sqrt((net_mg2 * degreesOfFreedom) / chiSquareQuantile({ p, degreesOfFreedom, tail }));
-  const sd = { value_mg: Math.sqrt(net_mg2), low_mg: edge_mg('upper'), high_mg: edge_mg('lower') };
+  if (sd_mg === undefined || degreesOfFreedomCount === undefined) return { ...plain, mean };
+  const sd = spreadInterval({ sd_mg, degreesOfFreedomCount, confidence_frac });
   const share_pct = (of_mg: number): number => (100 * of_mg) / Math.abs(mean_mg);
-  const rsd = { value_pct: share_pct(sd.value_mg), low_pct: share_pct(sd.low_mg), high_pct: share_pct(sd.high_mg) };
-  return { ...plain, mean, sd, rsd };
+  return {
+    ...plain,
+    ...{ mean, sd, degreesOfFreedomCount },
+    rsd: { value_pct: share_pct(sd.value_mg), low_pct: share_pct(sd.low_mg), high_pct: share_pct(sd.high_mg) },
+  };
 }

@@ -30,6 +30,8 @@ export interface MassSummary {
   readonly mean: Estimate_mg;
   /** n - 1 form; left out for one value. */
   readonly sd: Estimate_mg;
+  /** What the sd rests on. */
+  readonly degreesOfFreedomCount: number;
   /** Relative standard deviation. */
   readonly rsd: Estimate_pct;
   readonly median_mg: number;

@@ -123,6 +123,9 @@ export const WEIGHTS_VERDICT_WORDS = {
     grossSd: 'is the spread of the gross masses, one standard deviation',
     shellSd: 'is the spread of the shells, one standard deviation',
     rsd: 'is the relative standard deviation of the fill',
+    rsdLow: 'is the least that the relative spread may be',
+    rsdHigh: 'is the most that the relative spread may be',
+    placeMean: (place: string): string => `is the mean net mass of ${place}`,
     meanLow: 'is the lower end for the process mean',
     meanHigh: 'is the upper end for the process mean',
     restMean: 'is the mean of all that no odd place holds',
@@ -135,19 +138,21 @@ export const WEIGHTS_VERDICT_WORDS = {
     bound: (test: string): string => `is the bound on passing, ${test}`,
     found: (test: string): string => `is the probability of passing as found, ${test}`,
     performance: 'is the performance index of the nearer side',
+    performanceLow: 'is the lower end for that index',
+    performanceHigh: 'is the upper end for that index',
+    spreadIndex: 'is the index of the spread alone',
     place: (place: string): string => `is how far ${place} is from the rest`,
-    origins: { pasted: 'pasted on this page', found: 'found in these weights' },
+    origins: {
+      pasted: 'pasted on this page',
+      found: 'found in these weights',
+      tare: 'found in the shells, or the brief',
+    },
     remarks: {
       lessTare: (tare: string): string => `Each net mass is gross less ${tare} mg, the mean tare.`,
       best: (tare: string): string =>
         `It is gross less ${tare} mg, the mean tare; n is the best guess of it, which leans to the mean, since a heavy capsule may have a heavy shell.`,
       ownShell: (of: Texts<'gross' | 'shell'>): string => `${of.gross} gross − ${of.shell}, its own shell.`,
       asGiven: 'As weighed.',
-      rsd: (of: Texts<'sd' | 'mean'>): string => `100 × ${of.sd} / ${of.mean}: spread over mean.`,
-      rootOf: (of: Texts<'gross' | 'shells'>): string =>
-        `√(${of.gross}² − ${of.shells}²): gross variance less that of the shells, which the brief gives.`,
-      interval: (of: Texts<'mean' | 'gross' | 'count' | 'error'>): string =>
-        `${of.mean} ± t × √(${of.gross}²/${of.count} + ${of.error}²): Student's t at 95 %, with the standard error of the tare in it.`,
       largest: 'The test compares each of the twenty with their own mean.',
     },
   },

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { NumberGroup } from '../../drawing/index.ts';
 import { PageNumber } from '../../numbers/index.ts';
 import { capsuleNumber } from './numbers/capsule-number.ts';
+import { meanNumber } from './numbers/mean-number.ts';
 import type { Weighed } from './numbers/weighed.ts';
 
 const words = WEIGHTS_VERDICT_WORDS.revolution;
@@ -49,7 +50,10 @@ export function RevolutionGrid({ revolution, weighed }: GridProps): ReactNode {
               <th scope="row">{words.mean}</th>
               {(cells_mg[0] ?? []).map((_, column) => (
                 <td key={column} className={odd(column)}>
-                  {whole(columns.find(({ index }) => index === column + 1)?.net_mg ?? NaN)}
+                  <Mean
+                    {...{ weighed, masses_mg: cells_mg.map((row) => row[column] ?? null) }}
+                    name={words.columnName(column + 1)}
+                  />
                 </td>
               ))}
               <td className="quiet">{whole(revolution.restMean_mg)}</td>
@@ -89,14 +93,27 @@ function Group({ revolution, weighed, group }: GroupProps): ReactNode {
           <Cell {...{ weighed, cell_mg }} at={{ group: group + 1, column: column + 1 }} />
         </td>
       ))}
-      <td className="quiet">{whole(meanWithoutOdd(row, columns))}</td>
+      <td className="quiet">
+        <Mean
+          {...{ weighed, masses_mg: row.filter((_, column) => !isOddAt(columns, column)) }}
+          name={words.group(group + 1)}
+        />
+      </td>
     </tr>
   );
 }
 
-function meanWithoutOdd(row: readonly (number | null)[], columns: readonly PlaceMean[]): number {
-  const masses = row.filter((cell_mg, column): cell_mg is number => cell_mg !== null && !isOddAt(columns, column));
-  return masses.reduce((sum, cell_mg) => sum + cell_mg, 0) / masses.length;
+interface MeanProps {
+  readonly weighed: Weighed | undefined;
+  readonly masses_mg: readonly (number | null)[];
+  readonly name: string;
+}
+
+function Mean({ weighed, masses_mg, name }: MeanProps): ReactNode {
+  const known = masses_mg.filter((mass_mg): mass_mg is number => mass_mg !== null);
+  const mean_mg = known.reduce((sum, mass_mg) => sum + mass_mg, 0) / known.length;
+  if (!weighed || known.length < 2) return whole(mean_mg);
+  return <PageNumber number={meanNumber(known, { name, mean_mg })}>{whole(mean_mg)}</PageNumber>;
 }
 
 interface CellProps {

@@ -17,7 +17,7 @@ export const sampleEntry: Entry = defineEntry({
   id: 'statistics.capability-of-sample',
   title: 'Performance of a sample by percentiles of a fitted law, with limits',
   equation:
-    'P_{pk} = \\operatorname{min}\\left(\\frac{U-\\hat X_{50}}{\\hat X_{99.865}-\\hat X_{50}},\\,\\frac{\\hat X_{50}-L}{\\hat X_{50}-\\hat X_{0.135}}\\right)',
+    'P_{pk} = \\operatorname{min}\\left(\\frac{U-X_{50}}{X_{99.865}-X_{50}},\\,\\frac{X_{50}-L}{X_{50}-X_{0.135}}\\right)',
   inputs: [
     { key: 'values_data', title: 'values', ...DATA, list: { min: 3, max: 2000 } },
     {

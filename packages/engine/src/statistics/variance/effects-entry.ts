@@ -12,7 +12,7 @@ const MANY = { min: 0, max: 20 } as const;
 export const effectsEntry: Entry = defineEntry({
   id: 'statistics.position-effects',
   title: 'Shrunken effects of positions that cross, and which of them cannot be told apart',
-  equation: 'y = \\mu+\\sum_k u_{k,l_k(i)}+e_i,\\quad \\hat u = G Z^{\\mathsf T} V^{-1}(y-\\hat\\mu)',
+  equation: 'y = \\mu+\\sum_k u_{k,l_k(i)}+e_i,\\quad \\bar u = G Z^T V^{-1}(y-\\bar\\mu)',
   inputs: [
     { ...VALUES, list: { min: 3, max: 20_000 } },
     {

@@ -10,7 +10,7 @@ export const limitsEntry: Entry = defineEntry({
   id: 'statistics.mean-square-limits',
   title: 'Limits of a sum or difference of mean squares',
   equation:
-    'V = \\sum_i c_i M_i,\\quad V \\pm \\sqrt{\\sum_i H_i^2 c_i^2 M_i^2 + \\ldots},\\quad H_i = \\frac{\\nu_i}{\\chi^2_{\\nu_i}}-1',
+    'V = \\sum_i c_i M_i,\\quad V \\pm \\sqrt{\\sum_i H_i^2 c_i^2 M_i^2},\\quad H_i = \\frac{\\nu_i}{\\chi^2_{\\nu_i}}-1',
   inputs: [
     { key: 'meanSquares_data2', title: 'mean squares M_i', ...SQUARE, min: 0, list: MANY },
     {
@@ -38,7 +38,7 @@ export const limitsEntry: Entry = defineEntry({
   ],
   sources: [GRAYBILL_WANG, TING],
   validity:
-    'Independent mean squares, groups of one size. Exact for one term; a one-sided limit of 95 % is that of a confidence of 0.9.',
+    'Independent mean squares, groups of one size. With coefficients of both signs products of the terms stand under the root too (Ting et al.). Exact for one term; a one-sided limit of 95 % is that of a confidence of 0.9.',
   restsOn: 'normal values; variances of heavy-tailed values spread more',
   compute: ({ meanSquares_data2, coefficients_ratio, degreesOfFreedom, confidence_frac: confidence = 0.95 }) =>
     fromStats(() => {

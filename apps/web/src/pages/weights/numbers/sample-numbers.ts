@@ -6,6 +6,8 @@ import type { Weighed } from './weighed.ts';
 const words = WEIGHTS_VERDICT_WORDS.numbers;
 const mg = WEIGHTS_PAGE_WORDS.mg;
 const OF_PAGE = { words: words.origins.pasted };
+const FOUND = { words: words.origins.found };
+const TARE = { words: words.origins.tare };
 const PASTED = { values_data: OF_PAGE, gross_data: OF_PAGE, shells_data: OF_PAGE };
 
 /** Numbers of the sample as a whole; those that are not known are left out. */
@@ -18,11 +20,16 @@ export interface SampleNumbers {
   readonly netMean?: NumberReference;
   readonly netSd?: NumberReference;
   readonly rsd?: NumberReference;
+  readonly rsdLow?: NumberReference;
+  readonly rsdHigh?: NumberReference;
   readonly meanLow?: NumberReference;
   readonly meanHigh?: NumberReference;
   readonly lowest?: NumberReference;
   readonly highest?: NumberReference;
   readonly performance?: NumberReference;
+  readonly performanceLow?: NumberReference;
+  readonly performanceHigh?: NumberReference;
+  readonly spreadIndex?: NumberReference;
 }
 
 /**
@@ -83,10 +90,7 @@ function netNumbers(weighed: Weighed): SampleNumbers {
   return {
     netMean: isBlurred ? { ...mean, remark: words.remarks.lessTare(mg(tareMean_mg)) } : mean,
     netSd: netSd(weighed, net.sd.value_mg),
-    rsd: {
-      ...{ entry: '', inputs: {}, output: '', unit: '%', title: words.rsd, value: net.rsd.value_pct },
-      remark: words.remarks.rsd({ sd: mg(net.sd.value_mg, 2), mean: mg(net.mean.value_mg) }),
-    },
+    ...relativeSpread(weighed),
     ...endsOfMean(weighed),
     lowest: { ...capsuleNumber(weighed, lowest), title: words.lowest },
     highest: { ...capsuleNumber(weighed, highest), title: words.highest },
@@ -94,8 +98,9 @@ function netNumbers(weighed: Weighed): SampleNumbers {
 }
 
 /** With a mean tare the shells' own spread is taken out, where that leaves something. */
-function netSd({ judgement, masses_mg, shells_mg }: Weighed, value: number): NumberReference {
-  const { net_mg = [], netFrom, gross } = judgement;
+function netSd(weighed: Weighed, value: number): NumberReference {
+  const { judgement, masses_mg, shells_mg } = weighed;
+  const { net_mg = [], netFrom } = judgement;
   const given = { unit: 'mg', title: words.netSd, value } as const;
   const isRoot = netFrom.way === 'mean-tare' && Math.abs((netFrom.netSd_mg ?? NaN) - value) < 1e-9 * value;
   if (!isRoot) return summary(net_mg, { output: 'sd_data', ...given });
@@ -103,12 +108,42 @@ function netSd({ judgement, masses_mg, shells_mg }: Weighed, value: number): Num
     const inputs = { gross_data: masses_mg, shells_data: shells_mg };
     return { entry: 'statistics.net-variance-from-samples', inputs, output: 'sdNet_data', origins: PASTED, ...given };
   }
-  const texts = { gross: mg(gross?.sd.value_mg ?? NaN, 2), shells: mg(netFrom.tareSd_mg ?? NaN, 2) };
-  return { entry: '', inputs: {}, output: '', ...given, remark: words.remarks.rootOf(texts) };
+  return { ...byMeanTare(weighed, 'sd_mg'), ...given };
 }
 
-function endsOfMean({ judgement }: Weighed): SampleNumbers {
-  const { net, net_mg: values_data, netFrom, gross } = judgement;
+/** Gross masses less one mean tare, the tare's own doubt in it. */
+function byMeanTare(
+  { judgement }: Weighed,
+  output: 'sd_mg' | 'low_mg' | 'high_mg',
+): Pick<NumberReference, 'entry' | 'inputs' | 'output' | 'origins'> {
+  const { net, netFrom, gross } = judgement;
+  const { tareSd_mg, shellCount = 0, tareStandardError_mg } = netFrom;
+  const [mean_mg, confidence_frac] = [net?.mean.value_mg, net?.confidence_frac];
+  const of = { capsuleCount: gross?.capsuleCount, mean_mg, grossSd_mg: gross?.sd.value_mg, tareSd_mg, shellCount };
+  return {
+    ...{ entry: 'weights.net-by-mean-tare', inputs: { ...of, tareStandardError_mg, confidence_frac }, output },
+    origins: { mean_mg: FOUND, grossSd_mg: FOUND, tareSd_mg: TARE, tareStandardError_mg: TARE },
+  };
+}
+
+/** Spread over mean, and how far either way it may lie. */
+function relativeSpread({ judgement: { net } }: Weighed): SampleNumbers {
+  if (!net) return {};
+  const { rsd, sd, mean, degreesOfFreedomCount: degreesOfFreedom, confidence_frac } = net;
+  const common = {
+    entry: 'weights.relative-spread',
+    inputs: { mean_mg: mean.value_mg, sd_mg: sd.value_mg, degreesOfFreedom, confidence_frac },
+    ...{ unit: '%', origins: { mean_mg: FOUND, sd_mg: FOUND } },
+  };
+  return {
+    rsd: { ...common, output: 'relative_pct', title: words.rsd, value: rsd.value_pct },
+    rsdLow: { ...common, output: 'low_pct', title: words.rsdLow, value: rsd.low_pct },
+    rsdHigh: { ...common, output: 'high_pct', title: words.rsdHigh, value: rsd.high_pct },
+  };
+}
+
+function endsOfMean(weighed: Weighed): SampleNumbers {
+  const { net, net_mg: values_data, netFrom } = weighed.judgement;
   if (!net) return {};
   const ends = { meanLow: net.mean.low_mg, meanHigh: net.mean.high_mg };
   const reference = (name: keyof typeof ends): NumberReference => {
@@ -116,10 +151,7 @@ function endsOfMean({ judgement }: Weighed): SampleNumbers {
     const output = name === 'meanLow' ? 'low_data' : 'high_data';
     if (netFrom.way !== 'mean-tare')
       return { entry: 'statistics.one-sample-t', inputs: { values_data }, output, origins: PASTED, ...given };
-    const texts = { mean: mg(net.mean.value_mg), gross: mg(gross?.sd.value_mg ?? NaN, 2) };
-    const error = mg(netFrom.tareStandardError_mg ?? NaN, 2);
-    const remark = words.remarks.interval({ ...texts, count: String(net.capsuleCount), error });
-    return { entry: '', inputs: {}, output: '', ...given, remark };
+    return { ...byMeanTare(weighed, name === 'meanLow' ? 'low_mg' : 'high_mg'), ...given };
   };
   return { meanLow: reference('meanLow'), meanHigh: reference('meanHigh') };
 }
@@ -128,15 +160,21 @@ function performance({ judgement: { capability, card, net } }: Weighed): SampleN
   if (!capability || !card || !net) return {};
   const { netLow_mg, netHigh_mg } = card.individualAction;
   const isLower = net.mean.value_mg - netLow_mg <= netHigh_mg - net.mean.value_mg;
+  const common = {
+    entry: 'statistics.capability-indices',
+    inputs: {
+      ...{ unitCount: net.capsuleCount, mean_data: net.mean.value_mg, sd_data: net.sd.value_mg },
+      ...{ lower_data: netLow_mg, upper_data: netHigh_mg, confidence_frac: capability.confidence_frac },
+    },
+    unit: 'mg',
+  };
+  const { ppkLow_ratio, ppkHigh_ratio, pp_ratio, ppk_ratio } = capability;
   return {
     performance: {
-      entry: 'statistics.capability-indices',
-      inputs: {
-        ...{ unitCount: net.capsuleCount, mean_data: net.mean.value_mg, sd_data: net.sd.value_mg },
-        ...{ lower_data: netLow_mg, upper_data: netHigh_mg, confidence_frac: capability.confidence_frac },
-      },
-      ...{ output: isLower ? 'cpl_ratio' : 'cpu_ratio', unit: 'mg' },
-      ...{ title: words.performance, value: capability.ppk_ratio },
+      ...{ ...common, output: isLower ? 'cpl_ratio' : 'cpu_ratio', title: words.performance, value: ppk_ratio },
     },
+    performanceLow: { ...common, output: 'cpk.low_ratio', title: words.performanceLow, value: ppkLow_ratio },
+    performanceHigh: { ...common, output: 'cpk.high_ratio', title: words.performanceHigh, value: ppkHigh_ratio },
+    spreadIndex: { ...common, output: 'cp.value_ratio', title: words.spreadIndex, value: pp_ratio },
   };
 }

@@ -1,6 +1,8 @@
 import type { PlaceMean, Revolution } from '@fillwright/engine/weights';
 import { adjusterName, WEIGHTS_PAGE_WORDS, WEIGHTS_VERDICT_WORDS } from '@fillwright/words/en';
+import type { NumberReference } from '../../../numbers/index.ts';
 import { capsuleNumber } from '../numbers/capsule-number.ts';
+import { meanNumber } from '../numbers/mean-number.ts';
 import { placeNumber } from '../numbers/place-number.ts';
 import { said, type Said } from '../numbers/said.ts';
 import type { Weighed } from '../numbers/weighed.ts';
@@ -41,7 +43,7 @@ function lineRow(revolution: Revolution, kind: 'column' | 'group', place: PlaceM
       place: name,
     }),
     lines: [
-      againstRest(revolution, mg(place.net_mg)),
+      againstRest(revolution, [mg(place.net_mg), meanNumber(cells, { name, mean_mg: place.net_mg })]),
       ...(kind === 'column' ? costsLine(revolution) : []),
       [forWhich({ hit: String(hit), all: String(cells.length), way })],
       [words.tellApart[kind]],
@@ -52,18 +54,39 @@ function lineRow(revolution: Revolution, kind: 'column' | 'group', place: PlaceM
 function boreRow(weighed: Weighed, revolution: Revolution, bore: Revolution['bores'][number]): VerdictRow {
   const { group, column, effect_mg, net_mg } = bore;
   const index = weighed.judgement.net_mg?.indexOf(net_mg) ?? -1;
+  const opened = index < 0 ? undefined : capsuleNumber(weighed, index);
   return {
     ...{ key: `bore ${group} ${column}`, badge: WEIGHTS_VERDICT_WORDS.act, isAct: true },
     title: said(effect_mg < 0 ? words.light : words.heavy, {
-      effect: [mg(Math.abs(effect_mg), 0), index < 0 ? undefined : capsuleNumber(weighed, index)],
+      effect: [mg(Math.abs(effect_mg), 0), opened],
       place: words.boreName({ group, column }),
     }),
-    lines: [againstRest(revolution, mg(net_mg)), [words.forBore], [words.tellApart.bore]],
+    lines: [againstRest(revolution, [mg(net_mg), opened]), [words.forBore], [words.tellApart.bore]],
   };
 }
 
-function againstRest({ restMean_mg, restCount }: Revolution, mean: string): Said {
-  return [words.against({ mean, rest: mg(restMean_mg), count: String(restCount) })];
+function againstRest(revolution: Revolution, mean: readonly [text: string, number: NumberReference | undefined]): Said {
+  const { restMean_mg, restCount } = revolution;
+  const rest = restMasses(revolution);
+  const isAll = rest.length === restCount && restCount > 1;
+  const number = isAll
+    ? { ...meanNumber(rest, { name: '', mean_mg: restMean_mg }), title: WEIGHTS_VERDICT_WORDS.numbers.restMean }
+    : undefined;
+  return said(words.against, { mean, rest: [mg(restMean_mg), number], count: String(restCount) });
+}
+
+/** Net masses that stand in no odd place. */
+function restMasses({ cells_mg, columns, groups, bores }: Revolution): readonly number[] {
+  const isOdd = (places: readonly PlaceMean[], index: number): boolean =>
+    places.some((place) => place.isOdd && place.index === index);
+  const isOddBore = (group: number, column: number): boolean =>
+    bores.some((bore) => bore.isOdd && bore.group === group && bore.column === column);
+  return cells_mg.flatMap((row, g) =>
+    row.filter(
+      (mass_mg, c): mass_mg is number =>
+        mass_mg !== null && !isOdd(groups, g + 1) && !isOdd(columns, c + 1) && !isOddBore(g + 1, c + 1),
+    ),
+  );
 }
 
 function placesOf({ cells_mg }: Revolution, kind: 'column' | 'group', index: PlaceMean['index']): readonly number[] {

@@ -43,12 +43,15 @@ function spreadRows({ judgement }: Weighed, numbers: SampleNumbers): readonly Ve
         ...{ sd: ofSd, mean: ofMean },
       })
     : said(words.spread.plain, { sd: ofSd, mean: ofMean });
-  const may = { count: String(net.capsuleCount), low: mg(rsd.low_pct), high: mg(rsd.high_pct) };
+  const ends = {
+    ...{ low: [mg(rsd.low_pct), numbers.rsdLow] as const, high: [mg(rsd.high_pct), numbers.rsdHigh] as const },
+    count: String(net.capsuleCount),
+  };
   const isOdd = revolution !== undefined && revolution.restCount < net.capsuleCount;
   return [
     {
       ...{ key: 'rsd', ...QUIET, title: said(words.spread.title, { rsd: [mg(rsd.value_pct), numbers.rsd] }) },
-      lines: [sum, [words.spread.may(may)], ...(isOdd ? [[words.spread.odd]] : [])],
+      lines: [sum, said(words.spread.may, ends), ...(isOdd ? [[words.spread.odd]] : [])],
     },
   ];
 }
@@ -99,12 +102,12 @@ function share(value_frac: number): string {
 function performanceRows({ judgement: { capability } }: Weighed, numbers: SampleNumbers): readonly VerdictRow[] {
   if (!capability) return [];
   const { pp_ratio, ppk_ratio, ppkLow_ratio, ppkHigh_ratio, capsuleCount } = capability;
-  const about = {
-    pp: mg(pp_ratio, 2),
-    low: mg(ppkLow_ratio, 2),
-    high: mg(ppkHigh_ratio, 2),
+  const about = said(words.performance.about, {
+    pp: [mg(pp_ratio, 2), numbers.spreadIndex],
+    low: [mg(ppkLow_ratio, 2), numbers.performanceLow],
+    high: [mg(ppkHigh_ratio, 2), numbers.performanceHigh],
     count: String(capsuleCount),
-  };
+  });
   const title = said(words.performance.title, { ppk: [mg(ppk_ratio, 2), numbers.performance] });
-  return [{ key: 'performance', ...QUIET, title, lines: [[words.performance.about(about)]] }];
+  return [{ key: 'performance', ...QUIET, title, lines: [about] }];
 }
