@@ -10,7 +10,9 @@ const folder = mkdtempSync(join(tmpdir(), 'commands-'));
 
 /** Runs the built program as a person does. */
 function fillwright(...args: string[]): { status: number | null; stdout: string; stderr: string } {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...args], { encoding: 'utf8' });
+  // The report of all check cases is longer than what a child may print unless told.
+  const options = { encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 } as const;
+  const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...args], options);
   return { status, stdout, stderr };
 }
 
