@@ -54,7 +54,7 @@ export function atDesk(store: { readonly isDemo: boolean }): AtDesk {
   });
   const visit = async ({ path = '', provoked, ...options }: Visit = {}): Promise<Page> => {
     const context = await browser.newContext(desk(options));
-    context.setDefaultTimeout(20_000);
+    context.setDefaultTimeout(40_000);
     context.on('weberror', (error) => troubles.push(String(error.error())));
     context.on('console', (message) => {
       const text = message.text();

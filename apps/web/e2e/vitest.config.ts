@@ -8,7 +8,7 @@ export default defineConfig({
     // A file has a browser and a server of its own: more of them at once than this only wait for each other.
     maxWorkers: 2,
     // No test is timed: this only ends one that hangs, also on a slow machine.
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     hookTimeout: 120_000,
   },
 });
