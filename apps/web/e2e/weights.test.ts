@@ -48,6 +48,27 @@ describe('the page of weights', () => {
     await conclusion(page, /^\s*Leave it alone/);
     await page.getByText(words.counts({ lines: 20, weights: 20, struck: 0 })).waitFor();
   });
+  test('regression: while it is looked up what is kept, nothing can be pasted that would be replaced', async () => {
+    const page = await ofProduct();
+    await page.route('**/api/documents/weights**', async (route) => {
+      await new Promise((resolve) => setTimeout(resolve, 1500));
+      await route.continue();
+    });
+    await page.reload();
+    await page.getByText(words.opening).waitFor();
+    expect(await page.getByRole('textbox', { name: words.weights, exact: true }).count()).toBe(0);
+    await paste(page, 'weights', ['527,9 mg', '531,1 mg', ...Array<string>(9).fill('527,0 mg\n529,0 mg')].join('\n'));
+    await conclusion(page, /^\s*Leave it alone/);
+  });
+  test('regression: pasted while the server cannot be asked it is kept here, also over a reload', async () => {
+    const page = await desk.visit({ path: `products/${await desk.product()}/weights`, provoked: /ERR_FAILED/ });
+    await page.route('**/api/documents/weights**', (route) => route.abort());
+    await page.reload();
+    await paste(page, 'weights', ['527,9 mg', '531,1 mg', ...Array<string>(9).fill('527,0 mg\n529,0 mg')].join('\n'));
+    await conclusion(page, /^\s*Leave it alone/);
+    await page.reload();
+    await conclusion(page, /^\s*Leave it alone/);
+  });
   test('golden: a bad row is struck with row, value and what to do', async () => {
     const page = await ofProduct();
     await paste(page, 'weights', ['527,9 mg', '1.053,2 mg', ...Array<string>(11).fill('528,4 mg')].join('\n'));

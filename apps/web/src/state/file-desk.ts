@@ -49,14 +49,18 @@ export class FileDesk {
     this.#beginsEmpty = beginsEmpty;
   }
 
-  /** Looks up what is kept, on the server and in this browser. @throws ServerProblem when neither can say */
+  /**
+   * Looks up what is kept, on the server and in this browser. What was typed meanwhile goes on top of it.
+   *
+   * @throws ServerProblem when neither can say; never for a document that may begin empty
+   */
   async open(): Promise<void> {
     const texts = keptTexts();
     const mine = texts.take(this.#document);
     const newest = await keptVersion(this.#document).then(
       (version) => version ?? 'none',
       (error: unknown) => {
-        if (mine) return 'unknown' as const;
+        if (mine || this.#beginsEmpty) return 'unknown' as const;
         throw error;
       },
     );
@@ -68,7 +72,9 @@ export class FileDesk {
     const holding = { name: this.#document, texts, isSame: (one: string, other: string) => one === other };
     this.#held = new HeldDocument({ ...holding, tell: this.#hear }, { mine, newest });
     OPEN.add(this.#held);
-    this.#set({ kind: 'there', text: this.#held.text });
+    const typed = this.state().text;
+    this.#set({ kind: 'there', text: typed === ASKING.text ? this.#held.text : typed });
+    if (typed !== ASKING.text) this.#held.touch(typed);
   }
 
   readonly setText = (text: string): void => {

@@ -10,6 +10,7 @@ const mg = (value: number, decimals = 1): string => plainNumber(value, { decimal
 export const WEIGHTS_PAGE_WORDS = {
   title: 'Weights',
   noProduct: 'Weights without a product',
+  opening: 'Looking up what is kept …',
   start: 'Judge weights without a product',
   startNote: 'Paste a column of gross weights; type target and limits. Verdicts and a limit card come back.',
   toStart: 'To all products',

@@ -31,8 +31,14 @@ interface SheetViewProps {
   readonly onCounted?: (count: number) => void;
 }
 
-/** The sheet of weights: what was pasted on the left, what it says on the right. */
-export function SheetView({ desk, facts, wheel, name, card, isFree, onCounted }: SheetViewProps): ReactNode {
+/** The sheet of weights. Before what is kept is there nothing can be put on top of it. */
+export function SheetView(props: SheetViewProps): ReactNode {
+  if (props.desk.state.kind === 'asking') return <p className="weights quiet">{words.opening}</p>;
+  return <OpenSheet {...props} />;
+}
+
+/** What was pasted on the left, what it says on the right. */
+function OpenSheet({ desk, facts, wheel, name, card, isFree, onCounted }: SheetViewProps): ReactNode {
   const { sheet, state, change } = desk;
   const { answer, isPending } = useWeightsAnswer({ sheet, facts, wheel });
   const known = answer === 'broken' ? undefined : answer;
