@@ -9,6 +9,8 @@ import { SheetView } from './sheet-view.tsx';
 import { typedFacts, typedWheel } from './typed-facts.ts';
 import { useWeightsSheet } from './use-weights-sheet.ts';
 import './weights.css';
+import './verdicts.css';
+import './paper.css';
 
 const words = WEIGHTS_PAGE_WORDS;
 
